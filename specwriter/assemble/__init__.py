@@ -1,0 +1,1 @@
+"""Job and clause library → document tree."""

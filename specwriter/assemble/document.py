@@ -1,0 +1,115 @@
+"""The document tree: what every renderer is given. Numbers and references are already text."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Run:
+    """A stretch of text of one kind.
+
+    ``blank`` marks an open decision shown as a fill-in; ``reference`` points to ``target``
+    (the id of a clause or table) and carries its number as text.
+    """
+
+    text: str
+    kind: Literal["plain", "strong", "emphasis", "blank", "reference"] = "plain"
+    target: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Paragraph:
+    """Running text of a clause."""
+
+    runs: tuple[Run, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ListItem:
+    """One item of a lettered list; ``level`` 0 is (a), 1 is (i)."""
+
+    runs: tuple[Run, ...]
+    label: str
+    level: int = 0
+    starts: bool = False
+    """True for the first item of a list: numbering begins again here."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Table:
+    """A captioned table; ``rows`` exclude the ``header``. ``id`` is its reference target."""
+
+    id: str
+    number: int
+    caption: str
+    header: tuple[str, ...]
+    rows: tuple[tuple[tuple[Run, ...], ...], ...]
+    widths: tuple[int, ...] = ()
+    """Relative column widths; empty for equal columns."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Note:
+    """A cautionary or explanatory note set off from the text."""
+
+    runs: tuple[Run, ...]
+
+
+Block = Paragraph | ListItem | Table | Note
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Clause:
+    """A numbered clause of a part: ``number`` such as "3.4", ``id`` the clause file's id."""
+
+    id: str
+    number: str
+    title: str
+    blocks: tuple[Block, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """A part of the provision, such as "3. Construction Requirements"."""
+
+    id: str
+    number: str
+    title: str
+    clauses: tuple[Clause, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpenDecision:
+    """A value or choice that a chosen clause needs and the job does not give."""
+
+    path: str
+    label: str
+    clause: str
+    """Number of the first clause that shows the blank."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Document:
+    """A special provision, ready to be rendered.
+
+    ``front`` holds the cautions and notices before the first part; ``status`` is empty for a
+    clean provision, else the sentence printed in the header of every page.
+    """
+
+    title: str
+    subtitle: str
+    agency: str
+    contract: str
+    provision: str
+    revision: str
+    date: str
+    status: str
+    lead_in: str
+    open_decisions: tuple[OpenDecision, ...]
+    parts: tuple[Part, ...]
+    closing: str
+    """The constant last line of the document."""
+    job_text: str = ""
+    job_digest: str = ""

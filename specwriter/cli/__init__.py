@@ -1,0 +1,5 @@
+"""The command line: the only code that reads arguments, prints or exits."""
+
+
+def run() -> None:
+    """Run the command line."""

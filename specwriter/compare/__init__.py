@@ -1,0 +1,1 @@
+"""Two jobs → what changed, in which sense, with what effect."""

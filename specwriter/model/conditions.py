@@ -1,0 +1,71 @@
+"""Facts of the site: not requirements, but what the requirements must live with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from specwriter.model.node import Node
+from specwriter.quantity import Quantity
+
+Pavement = Literal[
+    "jointed_plain_concrete",
+    "jointed_reinforced_concrete",
+    "continuously_reinforced_concrete",
+    "bridge_deck_concrete",
+    "airfield_concrete",
+    "asphalt",
+    "airfield_asphalt",
+    "composite",
+]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoarseAggregate(Node):
+    """What the blades must cut."""
+
+    kind: str | None = None
+    hardness: Literal["soft", "medium", "hard", "unknown"] | None = None
+    polishing: bool | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WorkWindow(Node):
+    """Hours in which the work may go on."""
+
+    days: str | None = None
+    start: str | None = None
+    end: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conditions(Node):
+    """Pavement, traffic, drainage, neighbours and what lies in the way."""
+
+    pavement: Pavement | None = None
+    new_pavement: bool | None = None
+    slab_thickness: Quantity | None = None
+    joint_spacing: Quantity | None = None
+    joint_reservoir_depth: Quantity | None = None
+    cover_to_steel: Quantity | None = None
+    coarse_aggregate: CoarseAggregate | None = None
+    existing_mri: Quantity | None = None
+    existing_faulting: Quantity | None = None
+    existing_texture_depth: Quantity | None = None
+    posted_speed: Quantity | None = None
+    lane_width: Quantity | None = None
+    cross_slope: Quantity | None = None
+    drainage_path: Quantity | None = None
+    rainfall: Quantity | None = None
+    drainage: Literal["open", "closed"] | None = None
+    sensitive_waters: bool | None = None
+    noise_sensitive_neighbours: bool | None = None
+    live_traffic: bool | None = None
+    night_work: bool | None = None
+    work_windows: tuple[WorkWindow, ...] = ()
+    repairs_before: bool | None = None
+    joint_resealing: Literal["none", "existing", "this_contract"] | None = None
+    loop_detectors: bool | None = None
+    raised_markers: bool | None = None
+    bridges_within: bool | None = None
+    curbs: bool | None = None

@@ -1,0 +1,92 @@
+"""Printing a value as written, and in the other unit system beside it.
+
+Rounding rule: the converted number is rounded half up to the power of ten nearest below the
+written step (fractions of an inch count as sixty-fourths), and keeps at least two significant
+digits. So 1/8 in prints as 3.2 mm, 0.095 in as 2.41 mm, 60 in/mi as 0.95 m/km, 24 ft as 7.3 m.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import floor, log10
+
+from specwriter.quantity.quantity import Amount, Quantity
+from specwriter.quantity.unit import UNITS, Unit
+
+_FINEST_FRACTION = Fraction(1, 64)
+
+
+def other_system(quantity: Quantity) -> str | None:
+    """The value in the other unit system, rounded as the module says; ``None`` if there is none."""
+    if not all(amount.unit.partner for amount in quantity.amounts):
+        return None
+    unit = UNITS[quantity.unit.partner]
+    numbers = [
+        _converted(amount, unit, is_difference=i > 0 and quantity.form == "tolerance")
+        for i, amount in enumerate(quantity.amounts)
+    ]
+    match quantity.form:
+        case "at_least" | "at_most":
+            return f"{quantity.form.replace('_', ' ')} {_with_unit(numbers[0], unit)}"
+        case "range":
+            return f"{numbers[0]} to {_with_unit(numbers[1], unit)}"
+        case "tolerance" if quantity.amounts[1] == quantity.amounts[2]:
+            return f"{_with_unit(numbers[0], unit)} ± {_with_unit(numbers[1], unit)}"
+        case "tolerance":
+            plus, minus = (_with_unit(number, unit) for number in numbers[1:])
+            return f"{_with_unit(numbers[0], unit)} +{plus} -{minus}"
+        case _:
+            return ", ".join(_with_unit(number, unit) for number in numbers)
+
+
+def both_systems(quantity: Quantity) -> str:
+    """As written, with the other system in parentheses where there is one."""
+    other = other_system(quantity)
+    return quantity.text if other is None else f"{quantity.text} ({other})"
+
+
+def show(base: Fraction, unit: Unit, places: int = 3) -> str:
+    """A computed amount (in base units) in the given unit, rounded to ``places`` decimals."""
+    return _with_unit(decimal_text(unit.from_base(base), Fraction(1, 10**places), trim=True), unit)
+
+
+def decimal_text(value: Fraction, step: Fraction, *, trim: bool = False) -> str:
+    """``value`` rounded half up to a multiple of ``step`` (a power of ten)."""
+    places = max(0, -floor(log10(step) + 0.5))
+    scaled = floor(abs(value) / step + Fraction(1, 2)) * step
+    sign = "-" if value < 0 and scaled else ""
+    text = f"{int(scaled):,}" if scaled >= 10000 and places == 0 else _fixed(scaled, places)
+    if trim and "." in text:
+        text = text.rstrip("0").rstrip(".")
+    return sign + text
+
+
+def _fixed(value: Fraction, places: int) -> str:
+    whole, rest = divmod(round(value * 10**places), 10**places)
+    return f"{whole}.{rest:0{places}d}" if places else str(whole)
+
+
+def _converted(amount: Amount, unit: Unit, *, is_difference: bool) -> str:
+    value = (
+        amount.value * amount.unit.factor / unit.factor
+        if is_difference
+        else unit.from_base(amount.base)
+    )
+    step = min(amount.step, _FINEST_FRACTION) if amount.is_fraction else amount.step
+    step = _power_below(step * amount.unit.factor / unit.factor)
+    if value:
+        step = min(step, _power_below(abs(value) / 10))
+    return decimal_text(value, step)
+
+
+def _power_below(value: Fraction) -> Fraction:
+    """The greatest power of ten that is not above ``value`` (``value`` > 0)."""
+    exponent = floor(log10(value))
+    power = Fraction(10) ** exponent
+    return power if power <= value else power / 10
+
+
+def _with_unit(number: str, unit: Unit) -> str:
+    if unit.symbol.startswith("$"):
+        return f"${number}{unit.symbol[1:]}"
+    return f"{number} {unit.symbol}"

@@ -1,0 +1,1 @@
+"""Requirements and relations of an area, solved together."""

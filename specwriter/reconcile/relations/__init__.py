@@ -1,0 +1,1 @@
+"""The ties between quantities, one file each, found by folder scan."""

@@ -1,0 +1,1 @@
+"""Document tree → Markdown, HTML, Word."""

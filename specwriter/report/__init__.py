@@ -1,0 +1,1 @@
+"""Findings and comparisons → terminal text and JSON."""

@@ -1,0 +1,1 @@
+"""Text of a job file → data with places, or faults with places."""

@@ -1,0 +1,1 @@
+"""Engineering as pure functions of numbers, each formula beside its source."""
