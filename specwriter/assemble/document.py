@@ -94,8 +94,9 @@ class OpenDecision:
 class Document:
     """A special provision, ready to be rendered.
 
-    ``front`` holds the cautions and notices before the first part; ``status`` is empty for a
-    clean provision, else the sentence printed in the header of every page.
+    ``status`` is empty for a clean provision, else the sentence printed in the header of every
+    page. ``cautions``, ``open_decisions`` and ``unexpressed`` speak to the writer, not to the
+    contractor: they go on a front sheet that is removed before the provision is issued.
     """
 
     title: str
@@ -111,5 +112,9 @@ class Document:
     parts: tuple[Part, ...]
     closing: str
     """The constant last line of the document."""
+    cautions: tuple[str, ...] = ()
+    """What can hurt people, and who must settle it; printed on the front sheet."""
+    unexpressed: tuple[str, ...] = ()
+    """Paths of requirements that stand in the job but in no chosen clause."""
     job_text: str = ""
     job_digest: str = ""
