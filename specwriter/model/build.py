@@ -6,15 +6,22 @@ import types
 from collections.abc import Mapping
 from dataclasses import Field, fields, is_dataclass
 from functools import cache
-from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
+from typing import TYPE_CHECKING, Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from specwriter.model.job import Job
 from specwriter.quantity import Quantity, parse
 
+if TYPE_CHECKING:
+    from _typeshed import DataclassInstance
+
+    Noun = type[DataclassInstance]
+
 
 def build_job(data: Mapping[str, Any]) -> Job:
     """The job held by ``data``, which must have passed the schema and the value grammar."""
-    return _build_node(Job, data, "", {})  # type: ignore[no-any-return]
+    job = _build_node(Job, data, "", {})
+    assert isinstance(job, Job)
+    return job
 
 
 def key_of(field: Field[Any]) -> str:
@@ -23,7 +30,7 @@ def key_of(field: Field[Any]) -> str:
 
 
 @cache
-def hints(kind: type[Any]) -> dict[str, Any]:
+def hints(kind: Noun) -> dict[str, Any]:
     """Resolved type hints of a noun, without ``None``."""
     return {name: _without_none(hint) for name, hint in get_type_hints(kind).items()}
 
@@ -35,7 +42,7 @@ def _without_none(hint: Any) -> Any:
     return hint
 
 
-def _build_node(kind: type[Any], data: Mapping[str, Any], path: str, extra: dict[str, str]) -> Any:
+def _build_node(kind: Noun, data: Mapping[str, Any], path: str, extra: dict[str, str]) -> Any:
     values: dict[str, Any] = {"path": path, **extra}
     for field in fields(kind):
         key = key_of(field)
@@ -54,13 +61,13 @@ def _build_value(kind: Any, data: Any, path: str) -> Any:
         return {key: _build_entry(arguments[1], item, path, key) for key, item in data.items()}
     if kind is Quantity:
         return parse(str(data))
-    if is_dataclass(kind):
+    if isinstance(kind, type) and is_dataclass(kind):
         return _build_node(kind, data, path, {})
     if origin is Literal or kind is str:
         return str(data)
     return data
 
 
-def _build_entry(kind: type[Any], data: Any, path: str, key: str) -> Any:
+def _build_entry(kind: Noun, data: Any, path: str, key: str) -> Any:
     named = any(field.name == "id" for field in fields(kind))
     return _build_node(kind, data, f"{path}.{key}", {"id": key} if named else {})

@@ -17,8 +17,8 @@ class Job(Node):
 
     format: int
     project: Project
-    conditions: Conditions
     areas: dict[str, Area]
+    conditions: Conditions = field(default_factory=lambda: Conditions(path="conditions"))
     pay_items: dict[str, PayItem] = field(default_factory=dict)
     residue: Residue | None = None
     trial_section: TrialSection | None = None
