@@ -1,0 +1,104 @@
+"""What a reviewer should hear besides the single changes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+
+from specwriter.compare.change import Change, Sense
+from specwriter.compare.findings import moved
+from specwriter.compare.leaf import leaves
+from specwriter.diagnostic import Finding
+from specwriter.model import Job
+from specwriter.model.contract import Accepted
+
+_NOT_CONTENT = ("project.revision", "project.date", "accepted.")
+
+
+def remarks(
+    old: Job,
+    new: Job,
+    changes: Sequence[Change],
+    old_findings: Iterable[Finding],
+    moves: Mapping[str, str],
+) -> tuple[str, ...]:
+    """Sentences about edition and date, about units, and about acceptances that died."""
+    return (
+        *_identity(old, new, changes),
+        *_governing_units(old, new),
+        *_dead_acceptances(old, new, tuple(old_findings), moves),
+    )
+
+
+def _identity(old: Job, new: Job, changes: Sequence[Change]) -> Iterator[str]:
+    """The same identifier, revision or date over a changed content."""
+    content = [change for change in changes if _is_content(change)]
+    if not content:
+        return
+    was, now = old.project, new.project
+    name = now.provision or now.title
+    if was.provision == now.provision and was.revision == now.revision:
+        revision = f"revision {now.revision}" if now.revision else "no revision"
+        yield (
+            f"Both files are {name} with {revision}, but their content differs: "
+            "give the new text its own revision."
+        )
+    if now.date and was.date == now.date:
+        yield f"Both files bear the date {now.date}, but their content differs."
+
+
+def _is_content(change: Change) -> bool:
+    side = change.new or change.old
+    return (
+        side is not None
+        and change.sense is not Sense.RESTATED
+        and not side.path.startswith(_NOT_CONTENT)
+    )
+
+
+def _governing_units(old: Job, new: Job) -> Iterator[str]:
+    was, now = old.project.governing_units, new.project.governing_units
+    if was != now:
+        names = {"us": "US customary", "si": "SI"}
+        yield (
+            f"The governing units went from {names[was]} to {names[now]}: "
+            "a rounded conversion now binds where the exact value did."
+        )
+
+
+def _dead_acceptances(
+    old: Job, new: Job, findings: Sequence[Finding], moves: Mapping[str, str]
+) -> Iterator[str]:
+    """Acceptances that the new job keeps although the values they were given for changed."""
+    was = {moved(leaf.path, moves): leaf.written for leaf in leaves(old)}
+    now = {leaf.path: leaf.written for leaf in leaves(new)}
+    kept = {(entry.finding, entry.at) for entry in new.accepted}
+    for entry in old.accepted:
+        at = moved(entry.at, moves)
+        if not kept & {(entry.finding, entry.at), (entry.finding, at)}:
+            continue
+        paths = [moved(path, moves) for path in _rests_on(entry, findings)]
+        changed = [path for path in paths if was.get(path) != now.get(path)]
+        if changed:
+            values = ", ".join(
+                f"{was.get(path, 'absent')} → {now.get(path, 'absent')}" for path in changed
+            )
+            yield (
+                f"The acceptance of {entry.finding} at {entry.at} by {entry.by} was given for "
+                f"other values ({values}): it no longer holds and must be given anew."
+            )
+
+
+def _rests_on(entry: Accepted, findings: Sequence[Finding]) -> list[str]:
+    """The paths of the requirements behind an accepted finding; its own path if unknown."""
+    paths = [
+        evidence.path
+        for finding in findings
+        if finding.slug == entry.finding
+        and any(_at(each.path, entry.at) for each in finding.evidence)
+        for evidence in finding.evidence
+    ]
+    return list(dict.fromkeys(paths)) or [entry.at]
+
+
+def _at(path: str, at: str) -> bool:
+    return path == at or path.startswith(f"{at}.")
