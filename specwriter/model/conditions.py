@@ -44,6 +44,7 @@ class Conditions(Node):
 
     pavement: Pavement | None = None
     new_pavement: bool | None = None
+    pavement_age: Quantity | None = None
     slab_thickness: Quantity | None = None
     joint_spacing: Quantity | None = None
     joint_reservoir_depth: Quantity | None = None
@@ -53,6 +54,7 @@ class Conditions(Node):
     existing_faulting: Quantity | None = None
     existing_texture_depth: Quantity | None = None
     posted_speed: Quantity | None = None
+    daily_traffic: Quantity | None = None
     lane_width: Quantity | None = None
     cross_slope: Quantity | None = None
     drainage_path: Quantity | None = None

@@ -26,6 +26,7 @@ class Groove(Node):
     width_basis: Literal["cut_groove", "blade"] | None = None
     alignment: Quantity | None = None
     alignment_over: Quantity | None = None
+    skew: Quantity | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
