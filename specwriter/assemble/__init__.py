@@ -1,1 +1,19 @@
-"""Job and clause library → document tree."""
+"""Job + clause library → the document: choosing, drafting, numbering, closing."""
+
+from specwriter.assemble.document import Document, OpenDecision
+from specwriter.assemble.inspection import check_library
+from specwriter.assemble.library import Library, load_library
+from specwriter.assemble.provision import LibraryError, assemble
+from specwriter.assemble.select import Choice, select
+
+__all__ = [
+    "Choice",
+    "Document",
+    "Library",
+    "LibraryError",
+    "OpenDecision",
+    "assemble",
+    "check_library",
+    "load_library",
+    "select",
+]

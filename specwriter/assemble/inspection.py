@@ -1,0 +1,125 @@
+"""Everything that can be wrong in a library, found without any job."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import cache
+
+from specwriter.assemble import subset
+from specwriter.assemble.clause import LibraryClause
+from specwriter.assemble.front_matter import fault_at
+from specwriter.assemble.language import condition
+from specwriter.assemble.library import Library
+from specwriter.assemble.markdown import MarkdownError, blocks_of
+from specwriter.assemble.page import CLOSING, OPENING
+from specwriter.assemble.registers import TABLE_IDS
+from specwriter.assemble.shape import REGISTER_NAMES, ShapeError, check_path
+from specwriter.diagnostic import Fault
+
+_STATEMENT = re.compile(r"\{%.*?%\}|\{#.*?#\}")
+_OUTPUT = re.compile(r"\{\{.*?\}\}", re.DOTALL)
+_CAPTION = re.compile(r"^\s*Table:\s*([a-z][a-z0-9_]*)\s*\|", re.MULTILINE)
+_REGISTER = re.compile(r"\{\{\s*(" + "|".join(REGISTER_NAMES) + r")\s*\}\}")
+
+
+def check_library(library: Library) -> tuple[Fault, ...]:
+    """Every fault of the outline and of the clause files, in the order of files and lines."""
+    faults = list(library.faults)
+    if not library.outline.parts and not library.faults:
+        todo = "add an outline.yaml to the clauses"
+        faults.append(fault_at("outline.yaml", 1, 1, "the library has no outline", todo))
+    tables = {name for clause in library.clauses for name in table_ids(clause)}
+    ids = {clause.id for clause in library.clauses}
+    parts = {part.id for part in library.outline.parts}
+    for clause in library.clauses:
+        faults += clause_faults(clause)
+        faults += _targets(clause, ids, tables)
+        if clause.part not in parts and parts:
+            says = f"the outline has no part '{clause.part}'"
+            line = clause.line_of("part")
+            faults.append(
+                fault_at(clause.file, line, 1, says, f"known: {', '.join(sorted(parts))}")
+            )
+    return tuple(sorted(faults, key=lambda f: (f.place.file, f.place.line, f.place.column)))
+
+
+def table_ids(clause: LibraryClause) -> tuple[str, ...]:
+    """The ids of the tables that a clause may put into the document."""
+    built = [name for found in _REGISTER.findall(clause.body) for name in TABLE_IDS[found]]
+    return (*_CAPTION.findall(clause.body), *built)
+
+
+@cache
+def clause_faults(clause: LibraryClause) -> tuple[Fault, ...]:
+    """The faults of one clause by itself."""
+    return (
+        *_complaints(subset.check(clause.body), clause, clause.body_line),
+        *_when(clause),
+        *_paths(clause),
+        *_markdown(clause),
+    )
+
+
+def _complaints(checked: subset.Checked, clause: LibraryClause, first_line: int) -> Iterator[Fault]:
+    for complaint in checked.complaints:
+        line = first_line + complaint.line - 1
+        yield fault_at(clause.file, line, 1, complaint.says, complaint.todo)
+
+
+def _when(clause: LibraryClause) -> Iterator[Fault]:
+    if not clause.when:
+        return
+    line = clause.line_of("when")
+    if "%}" in clause.when:
+        yield fault_at(clause.file, line, 1, "'when' holds one condition", "leave the braces out")
+    else:
+        yield from _complaints(subset.check(condition(clause.when)), clause, line)
+
+
+def _paths(clause: LibraryClause) -> Iterator[Fault]:
+    for key in ("needs", "expresses"):
+        for pattern in getattr(clause, key):
+            try:
+                check_path(pattern)
+            except ShapeError as fault:
+                yield fault_at(clause.file, clause.line_of(key), 1, fault.says, fault.todo)
+
+
+def _targets(clause: LibraryClause, ids: set[str], tables: set[str]) -> Iterator[Fault]:
+    checked = subset.check(clause.body)
+    for line, target in checked.clauses:
+        if target not in ids:
+            says = f"there is no clause '{target}' to refer to"
+            yield fault_at(clause.file, clause.body_line + line - 1, 1, says, "correct the id")
+    for line, target in checked.tables:
+        if target not in tables:
+            says = f"there is no table '{target}' to refer to"
+            yield fault_at(clause.file, clause.body_line + line - 1, 1, says, "correct the name")
+
+
+def _markdown(clause: LibraryClause) -> Iterator[Fault]:
+    """What the Markdown of the body holds that clauses do not use, as far as the first fault."""
+    if OPENING in clause.body or CLOSING in clause.body:
+        says = "the clause holds a private-use character"
+        yield fault_at(clause.file, clause.body_line, 1, says, "retype the text")
+        return
+    lines, numbers = _without_braces(clause.body)
+    try:
+        blocks_of("\n".join(lines))
+    except MarkdownError as fault:
+        line = clause.body_line + numbers[min(fault.line, len(numbers)) - 1]
+        yield fault_at(clause.file, line, 1, fault.says, fault.todo)
+
+
+def _without_braces(body: str) -> tuple[list[str], list[int]]:
+    """The lines of a body with a word for each value, and the index that each line had."""
+    one_line = _OUTPUT.sub(
+        lambda m: "value" + "\n" * m[0].count("\n"), _REGISTER.sub("Value", body)
+    )
+    kept = [
+        (index, _STATEMENT.sub("", line))
+        for index, line in enumerate(one_line.split("\n"))
+        if not line.strip() or _STATEMENT.sub("", line).strip()
+    ]
+    return [line for _, line in kept] or [""], [index for index, _ in kept] or [0]

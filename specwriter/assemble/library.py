@@ -1,0 +1,89 @@
+"""The clause library: every clause file of the tool, and those that a user adds or replaces."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from specwriter.assemble.clause import LibraryClause, read_clause
+from specwriter.assemble.front_matter import fault_at
+from specwriter.assemble.outline import NO_OUTLINE, Outline, read_outline
+from specwriter.diagnostic import Fault
+
+_OUTLINE = "outline.yaml"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Library:
+    """Clauses in the order of id, the outline, and what could not be read."""
+
+    clauses: tuple[LibraryClause, ...]
+    outline: Outline
+    faults: tuple[Fault, ...] = ()
+
+
+def library_root() -> Path:
+    """The folder of clauses: inside the installed package, else beside it."""
+    package = Path(__file__).parent.parent
+    inside = package / "clauses"
+    return inside if inside.is_dir() else package.parent / "clauses"
+
+
+def load_library(extra: Path | None = None) -> Library:
+    """The tool's clauses, with those of ``extra`` added or put in place of the same id.
+
+    Never raises on a bad clause file: what is wrong is in ``Library.faults``.
+    """
+    library = read_folder(library_root(), "clauses")
+    if extra is None:
+        return library
+    if not extra.is_dir():
+        says = f"there is no folder of clauses '{extra}'"
+        fault = fault_at(str(extra), 1, 1, says, "name an existing folder")
+        return Library(
+            clauses=library.clauses,
+            outline=library.outline,
+            faults=(*library.faults, fault),
+        )
+    return merged(library, read_folder(extra, str(extra)))
+
+
+def merged(base: Library, extra: Library) -> Library:
+    """The clauses of both; where both have an id, that of ``extra``."""
+    by_id = {clause.id: clause for clause in (*base.clauses, *extra.clauses)}
+    return Library(
+        clauses=tuple(by_id[key] for key in sorted(by_id)),
+        outline=extra.outline if extra.outline.parts else base.outline,
+        faults=(*base.faults, *extra.faults),
+    )
+
+
+def read_folder(root: Path, shown: str) -> Library:
+    """The clauses in one folder; ``shown`` is how its files are named in messages."""
+    outline, faults = NO_OUTLINE, []
+    clauses: list[LibraryClause] = []
+    for path, file in _files(root, shown):
+        try:
+            text = path.read_text(encoding="utf-8-sig")
+        except (OSError, UnicodeDecodeError):
+            todo = "save it as plain text in UTF-8"
+            faults.append(fault_at(file, 1, 1, "this file cannot be read as text", todo))
+            continue
+        if path.name == _OUTLINE:
+            outline, found = read_outline(text, file)
+        else:
+            name = ".".join(path.relative_to(root).with_suffix("").parts)
+            clause, found = read_clause(text, file, name)
+            clauses += [clause] if clause else []
+        faults += found
+    return Library(clauses=tuple(clauses), outline=outline, faults=tuple(faults))
+
+
+def _files(root: Path, shown: str) -> Iterator[tuple[Path, str]]:
+    """The outline, if there is one, and the clause files in the order of their ids."""
+    outline = root / _OUTLINE
+    found = [outline] if outline.is_file() else []
+    found += sorted(root.glob("*/*.md"))
+    for path in found:
+        yield path, "/".join((shown, *path.relative_to(root).parts))

@@ -1,0 +1,50 @@
+"""Where the texture goes: stretches of each area with their plan area."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from specwriter.assemble.document import Table
+from specwriter.assemble.page import Page, Phrase, blank, plain
+from specwriter.assemble.registers.cells import NONE, Row, key, table, value
+from specwriter.assemble.view import Many, Value, View
+from specwriter.quantity import UNITS, show
+
+_HEADER = ("Area", "Roadway", "Lanes", "From", "To", "Width")
+_WIDTHS = (5, 5, 2, 2, 2, 3, 3)
+
+
+def limits_table(areas: Many, page: Page) -> tuple[Table, ...]:
+    """One row a stretch; the plan area is length times width, for information only."""
+    unit = UNITS["SY" if page.job.project.governing_units == "us" else "m2"]
+    rows: list[Row] = []
+    total = Fraction(0)
+    for area in areas:
+        for stretch in area.read("limits") or (None,):
+            plan = stretch and plan_area(stretch)
+            total += plan or 0
+            shown = plain(show(plan, unit, 0)) if plan else NONE
+            rows.append([*_stretch(area, stretch, page), shown])
+    if total and len(rows) > 1:
+        rows.append([plain("Total"), *([plain("")] * 5), plain(show(total, unit, 0))])
+    header = (*_HEADER, "Plan area")
+    return (table(page, "limits_table", "Limits of the work", header, rows, _WIDTHS),)
+
+
+def plan_area(stretch: View) -> Fraction | None:
+    """Length between the stations times width, in square metres, where the job gives all three."""
+    found = [stretch.read(name) for name in ("from", "to", "width")]
+    sizes = [item.quantity.nominal for item in found if isinstance(item, Value)]
+    if len(sizes) < 3 or None in sizes:
+        return None
+    start, end, width = (size or Fraction(0) for size in sizes)
+    return abs(end - start) * width
+
+
+def _stretch(area: View, stretch: View | None, page: Page) -> list[Phrase]:
+    name = key(area, "name")
+    if stretch is None:
+        path = f"{area.path}.limits"
+        return [name, *(blank(path, head.lower()) for head in _HEADER[1:])]
+    texts = [key(stretch, text) for text in ("roadway", "lanes", "from", "to")]
+    return [name, *texts, value(stretch.read("width"), page.job)]

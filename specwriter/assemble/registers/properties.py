@@ -1,0 +1,191 @@
+"""Which properties of an area are accepted by a test, and where their limits and tests stand."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from specwriter.assemble.view import View, job_view
+
+_Limit = tuple[str, str]
+"""Words before a value, and its keys below the area. Words that begin with a space carry on."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Property:
+    """A property: its limits, and its test, which stands at ``test`` below the area.
+
+    ``method`` is the noun that names method and edition where that is not the test.
+    """
+
+    title: str
+    limits: tuple[_Limit, ...]
+    test: str
+    method: str = ""
+    measure: str = ""
+    """Where the index or measure stands that gives the limit its meaning."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Required:
+    """A property that an area requires or tests."""
+
+    order: int
+    title: str
+    area: View
+    limits: tuple[tuple[str, Any], ...]
+    """Words before a value, and the value."""
+    test: View
+    owner: View
+
+
+_WIDTH = ("", "groove.width")
+_DEPTH = (
+    ("", "groove.depth"),
+    ("on bridges ", "groove.depth_on_bridges"),
+    ("over loops ", "groove.depth_over_loops"),
+)
+_SPACING = (
+    ("", "groove.spacing"),
+    ("clear gap ", "groove.clear_gap"),
+    ("", "groove.per_foot"),
+    ("", "groove.per_metre"),
+)
+_LAND, _RIDGE = ("", "land.width"), ("", "ridge.height")
+
+_GROUND = Property(
+    title="Ground texture",
+    limits=(
+        ("groove width ", "groove.width"),
+        ("groove depth ", "groove.depth"),
+        ("spacing ", "groove.spacing"),
+        ("grooves ", "groove.per_foot"),
+        ("grooves ", "groove.per_metre"),
+        ("land width ", "land.width"),
+        ("ridge height ", "ridge.height"),
+    ),
+    test="testing.texture",
+)
+_CUT = (
+    Property(title="Groove width", limits=(_WIDTH,), test="testing.groove_width"),
+    Property(title="Groove depth", limits=_DEPTH, test="testing.groove_depth"),
+    Property(title="Groove spacing", limits=_SPACING, test="testing.groove_spacing"),
+    Property(title="Land width", limits=(_LAND,), test="testing.land_width"),
+    Property(title="Ridge height", limits=(_RIDGE,), test="testing.ridge_height"),
+)
+_COMMON = (
+    Property(
+        title="Alignment",
+        limits=(("", "groove.alignment"), (" over ", "groove.alignment_over")),
+        test="testing.alignment",
+    ),
+    Property(title="Failed blades", limits=(("", "blade.failed_allowed"),), test="testing.blade"),
+    Property(
+        title="Coverage",
+        limits=(
+            ("", "coverage.share"),
+            ("window width ", "coverage.window_width"),
+            ("window length ", "coverage.window_length"),
+        ),
+        test="testing.coverage",
+    ),
+    Property(title="Overlap", limits=(("", "coverage.overlap"),), test="testing.overlap"),
+    Property(title="Match at joints", limits=(("", "joint_match"),), test="testing.joint_match"),
+    Property(title="Ridge at pass edges", limits=(("", "edge_ridge"),), test="testing.edge_ridge"),
+    Property(title="Removal", limits=(("", "removal.depth"),), test="testing.removal"),
+    Property(
+        title="Cross slope",
+        limits=(("", "cross_slope.tolerance"), (" over ", "cross_slope.over")),
+        test="cross_slope.test",
+    ),
+    Property(
+        title="Straightedge",
+        limits=(
+            ("", "straightedge.tolerance"),
+            (" under a straightedge of ", "straightedge.length"),
+        ),
+        test="straightedge.test",
+    ),
+    Property(
+        title="Smoothness",
+        limits=(
+            ("", "smoothness.limit"),
+            ("improvement ", "smoothness.improvement"),
+            ("localized ", "smoothness.localized.limit"),
+            (" over a base of ", "smoothness.localized.base"),
+        ),
+        test="smoothness.test",
+        measure="smoothness.index",
+    ),
+    Property(
+        title="Texture depth",
+        limits=(
+            ("", "texture_depth.at_least"),
+            ("", "texture_depth.at_most"),
+            ("single reading ", "texture_depth.single_at_least"),
+        ),
+        test="texture_depth.test",
+        method="texture_depth",
+        measure="texture_depth.measure",
+    ),
+    Property(
+        title="Friction",
+        limits=(("", "friction.at_least"), (" at ", "friction.speed")),
+        test="friction.test",
+        measure="friction.measure",
+    ),
+    Property(
+        title="Noise",
+        limits=(("", "noise.at_most"), (" at ", "noise.speed")),
+        test="noise.test",
+        measure="noise.measure",
+    ),
+    Property(title="Residue", limits=(("pH ", "residue.ph"),), test="testing.residue"),
+    Property(title="Damage", limits=(), test="testing.damage"),
+)
+_ON_REQUEST = (
+    "testing.blade",
+    "testing.overlap",
+    "testing.removal",
+    "testing.residue",
+    "testing.land_width",
+)
+"""Tests of the work itself, which only the job can ask for (common practice, no source)."""
+
+
+def required_properties(area: View) -> Iterator[Required]:
+    """The properties of an area that have a test, or that must have one."""
+    for order, item in enumerate((_GROUND, *_CUT, *_COMMON)):
+        limits = tuple((lead, found) for lead, keys in item.limits if (found := read(area, keys)))
+        test: View = read(area, item.test)
+        if test or (limits and not _is_optional(item, area)):
+            owner = read(area, item.method) if item.method else test
+            yield Required(
+                order=order,
+                title=_title(item, area),
+                area=area,
+                limits=limits,
+                test=test,
+                owner=owner,
+            )
+
+
+def read(area: View, keys: str) -> Any:
+    """What stands at dotted keys below an area, or below the job for the residue."""
+    found: Any = job_view(area.job) if keys.startswith("residue.") else area
+    for key in keys.split("."):
+        found = found.read(key)
+    return found
+
+
+def _title(item: Property, area: View) -> str:
+    measure = read(area, item.measure) if item.measure else None
+    return f"{item.title} ({measure})" if measure else item.title
+
+
+def _is_optional(item: Property, area: View) -> bool:
+    """A ground texture is judged as a whole, a sawn one by each dimension of its grooves."""
+    ground = area.read("texture") == "diamond_grinding"
+    by_itself = item in _CUT if ground else item is _GROUND
+    return by_itself or item.test in _ON_REQUEST

@@ -1,0 +1,130 @@
+"""Tests and what follows from them: two tables, because ten columns cannot be read on a page.
+
+The first says what is required and how it is tested, the second what follows from a failure.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from specwriter.assemble.document import Table
+from specwriter.assemble.page import Page, Phrase, blank, plain
+from specwriter.assemble.registers.cells import NONE, Row, after, key, table
+from specwriter.assemble.registers.properties import Required, required_properties
+from specwriter.assemble.view import Many
+from specwriter.assemble.wording import Bound, in_words, joined, limit
+
+_PUBLISHED = re.compile(r"\b(AASHTO|ASTM|ISO|EN)\b")
+_TEST_HEADER = ("Requirement", "Limit", "Test", "Place and time", "Tester and lot", "Judged on")
+_TEST_WIDTHS = (4, 5, 5, 5, 5, 4)
+_REMEDY_HEADER = ("Requirement", "Remedy", "Retest", "Effect on pay")
+_REMEDY_WIDTHS = (3, 5, 4, 3)
+
+_BOUNDS: dict[str, Bound] = {
+    "at_least": "at_least",
+    "single_at_least": "at_least",
+    "at_most": "at_most",
+}
+
+_Cells = Callable[[Required, Page], Row]
+
+
+@dataclass(slots=True)
+class _Grouped:
+    """A row and the areas that it holds for."""
+
+    title: str
+    names: list[Phrase]
+    cells: Row
+
+
+def testing_table(areas: Many, page: Page) -> tuple[Table, ...]:
+    """Both tables for every property that the areas require or test."""
+    found = [item for area in areas for item in required_properties(area)]
+    found.sort(key=lambda item: item.order)
+    tests = _rows(found, _test_cells, page, len(areas))
+    remedies = _rows(found, _remedy_cells, page, len(areas))
+    caption = "Requirements and tests"
+    return (
+        table(page, "testing_table", caption, _TEST_HEADER, tests, _TEST_WIDTHS),
+        table(
+            page,
+            "remedy_table",
+            "What follows from a failed test",
+            _REMEDY_HEADER,
+            remedies,
+            _REMEDY_WIDTHS,
+        ),
+    )
+
+
+def _rows(found: Sequence[Required], cells: _Cells, page: Page, areas: int) -> list[Row]:
+    """One row a property; areas whose rows read the same share one."""
+    groups: dict[tuple[str, ...], _Grouped] = {}
+    for item in found:
+        made = cells(item, page)
+        same = (item.title, *(cell.text for cell in made))
+        if same in groups:
+            group = groups[same]
+            group.names.append(key(item.area, "name"))
+            group.cells = [_both_noted(a, b) for a, b in zip(group.cells, made, strict=True)]
+        else:
+            groups[same] = _Grouped(item.title, [key(item.area, "name")], made)
+    return [_row(group, areas) for group in groups.values()]
+
+
+def _row(group: _Grouped, areas: int) -> Row:
+    title = plain(group.title)
+    if len(group.names) < areas:
+        title = title + after(", ", joined(group.names))
+    return [title, *group.cells]
+
+
+def _both_noted(kept: Phrase, other: Phrase) -> Phrase:
+    return Phrase(kept.runs, kept.printed + other.printed, kept.missing + other.missing)
+
+
+def _test_cells(item: Required, page: Page) -> Row:
+    texts = ("test", "place and time", "tester and lot", "statistic")
+    if not item.test:
+        blanks = _no_test(item, texts)
+        return [_limits(item, page), *([_method(item)] if item.owner else blanks[:1]), *blanks[1:]]
+    test = item.test
+    place = key(test, "where") + after("; ", key(test, "when"))
+    readings = after(", readings: ", key(test, "readings"))
+    tester = in_words(test.read("by")) + after("; ", key(test, "lot")) + readings
+    return [_limits(item, page), _method(item), place, tester, in_words(test.read("statistic"))]
+
+
+def _limits(item: Required, page: Page) -> Phrase:
+    if not item.limits:
+        return NONE
+    made = Phrase(())
+    for lead, found in item.limits:
+        between = "; " if made.runs and not lead.startswith(" ") else ""
+        bound = _BOUNDS.get(found.path.rpartition(".")[2])
+        made = made + plain(between + (lead if made.runs else lead.lstrip()))
+        made = made + limit(found, page.job.project, bound)
+    return made
+
+
+def _method(item: Required) -> Phrase:
+    owner = item.owner
+    method = key(owner, "method")
+    edition, device = owner.read("edition"), item.test.read("device")
+    if edition or _PUBLISHED.search(method.text):
+        method = method + after(", edition ", key(owner, "edition"))
+    return method + after(", with ", key(item.test, "device")) if device else method
+
+
+def _remedy_cells(item: Required, page: Page) -> Row:
+    if not item.test:
+        return _no_test(item, ("remedy", "retest", "effect on pay"))
+    return [key(item.test, name) for name in ("remedy", "retest", "pay_effect")]
+
+
+def _no_test(item: Required, texts: Sequence[str]) -> list[Phrase]:
+    """Blanks for a test that the job does not have: one decision, however many cells."""
+    return [blank(item.test.path, text) for text in texts]

@@ -1,0 +1,198 @@
+"""What a clause body may say: checked on its syntax tree, before anything is compiled.
+
+Compiling folds constants, so a body such as ``{{ 'a' * 10**9 }}`` must be refused first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from jinja2 import TemplateSyntaxError, nodes
+
+from specwriter.assemble.language import environment
+from specwriter.assemble.shape import BASE, BOOL, TEXT, Shape, ShapeError
+
+LENGTH_CAP = 20_000
+FILTERS = ("both", "limit", "written", "words", "and_list")
+_LOOP = Shape("loop")
+_BOUNDS = ("at_least", "at_most")
+
+
+@dataclass(frozen=True, slots=True)
+class Complaint:
+    """What is wrong in a body, at which of its lines (from 1), and what to do."""
+
+    line: int
+    says: str
+    todo: str = ""
+
+
+@dataclass(slots=True)
+class Checked:
+    """The outcome of a check: complaints, and the clauses and tables that the body refers to."""
+
+    complaints: list[Complaint] = field(default_factory=list)
+    clauses: list[tuple[int, str]] = field(default_factory=list)
+    tables: list[tuple[int, str]] = field(default_factory=list)
+
+
+def check(source: str) -> Checked:
+    """Read a body and complain about everything that is not in the language of clauses."""
+    outcome = Checked()
+    if len(source) > LENGTH_CAP:
+        says = f"this clause has more than {LENGTH_CAP:,} characters"
+        outcome.complaints.append(Complaint(1, says, "split it into several clauses"))
+        return outcome
+    try:
+        tree = environment().parse(source)
+    except TemplateSyntaxError as error:
+        says = f"the braces cannot be read: {error.message}"
+        outcome.complaints.append(Complaint(error.lineno, says, "see how other clauses do it"))
+        return outcome
+    except RecursionError:
+        outcome.complaints.append(Complaint(1, "the braces are nested too deeply", "simplify"))
+        return outcome
+    _Walker(outcome).statements(tree.body, dict(BASE))
+    return outcome
+
+
+@dataclass(frozen=True, slots=True)
+class _Walker:
+    outcome: Checked
+
+    def complain(self, node: nodes.Node, says: str, todo: str = "") -> None:
+        self.outcome.complaints.append(Complaint(node.lineno, says, todo))
+
+    def statements(self, body: list[nodes.Node], names: dict[str, Shape]) -> None:
+        for node in body:
+            match node:
+                case nodes.Output():
+                    for part in node.nodes:
+                        self.output(part, names)
+                case nodes.If():
+                    self.expression(node.test, names)
+                    for branch in (node.body, node.elif_, node.else_):
+                        self.statements(list(branch), names)
+                case nodes.For():
+                    self.loop(node, names)
+                case _:
+                    kind = type(node).__name__.lower()
+                    self.complain(node, f"'{kind}' is not used in clauses", "use if and for only")
+
+    def loop(self, node: nodes.For, names: dict[str, Shape]) -> None:
+        if not isinstance(node.target, nodes.Name) or node.recursive:
+            self.complain(node, "a loop names one thing", "write {% for area in areas %}")
+            return
+        if not isinstance(node.iter, nodes.Name | nodes.Getattr):
+            self.complain(node, "a loop goes over a list of the job", "name the list")
+            return
+        shape = self.expression(node.iter, names)
+        if shape.kind not in ("many", "keyed", "unknown"):
+            self.complain(node, "a loop goes over a list of the job", "name a list")
+        inner = {**names, node.target.name: shape.member, "loop": _LOOP}
+        if node.test is not None:
+            self.expression(node.test, inner)
+        self.statements(node.body, inner)
+        self.statements(node.else_, names)
+
+    def output(self, node: nodes.Node, names: dict[str, Shape]) -> None:
+        if isinstance(node, nodes.TemplateData):
+            return
+        shape = self.expression(node, names)
+        if shape.kind in ("noun", "keyed"):
+            todo = "print one of its values: " + ", ".join(shape.keys()[:6])
+            self.complain(node, "a whole group of values cannot be printed", todo)
+        elif shape.kind == "many":
+            self.complain(node, "a list cannot be printed as it is", "add | and_list")
+        elif shape == BOOL:
+            self.complain(node, "a yes-or-no value cannot be printed", "use it in {% if %}")
+
+    def expression(self, node: nodes.Node, names: dict[str, Shape]) -> Shape:
+        match node:
+            case nodes.Name():
+                return self.name(node, names)
+            case nodes.Getattr():
+                return self.key(node, self.expression(node.node, names))
+            case nodes.Const() if node.value is None or isinstance(node.value, str | int):
+                return TEXT
+            case nodes.List() | nodes.Tuple() if all(
+                isinstance(item, nodes.Const) for item in node.items
+            ):
+                return TEXT
+            case nodes.And() | nodes.Or():
+                self.expression(node.left, names)
+                self.expression(node.right, names)
+                return BOOL
+            case nodes.Not():
+                self.expression(node.node, names)
+                return BOOL
+            case nodes.Compare():
+                return self.comparison(node, names)
+            case nodes.Filter():
+                return self.filter(node, names)
+            case nodes.Call():
+                return self.call(node)
+        self.complain(
+            node,
+            "this is not in the language of clauses",
+            "use names of the job, comparisons, and, or, not, the filters "
+            f"{', '.join(FILTERS)}, ref() and table()",
+        )
+        return Shape("unknown")
+
+    def name(self, node: nodes.Name, names: dict[str, Shape]) -> Shape:
+        if node.name in names:
+            return names[node.name]
+        self.complain(node, f"'{node.name}' is not known here", f"known: {', '.join(names)}")
+        return Shape("unknown")
+
+    def key(self, node: nodes.Getattr, owner: Shape) -> Shape:
+        try:
+            return owner.read(node.attr)
+        except ShapeError as fault:
+            self.complain(node, fault.says, fault.todo)
+            return Shape("unknown")
+
+    def comparison(self, node: nodes.Compare, names: dict[str, Shape]) -> Shape:
+        self.expression(node.expr, names)
+        for operand in node.ops:
+            if operand.op not in ("eq", "ne", "in"):
+                self.complain(node, "clauses do no arithmetic", "compare with ==, != or in only")
+            self.expression(operand.expr, names)
+        return BOOL
+
+    def filter(self, node: nodes.Filter, names: dict[str, Shape]) -> Shape:
+        shape = self.expression(node.node, names) if node.node is not None else TEXT
+        bound = [item.value for item in node.args if isinstance(item, nodes.Const)]
+        plain = not (node.kwargs or node.dyn_args or node.dyn_kwargs)
+        fits = not node.args or (
+            node.name == "limit" and len(node.args) == 1 and bound and bound[0] in _BOUNDS
+        )
+        if node.name not in FILTERS:
+            self.complain(node, f"there is no filter '{node.name}'", f"use {', '.join(FILTERS)}")
+        elif not plain or not fits:
+            self.complain(node, f"the filter '{node.name}' cannot take this in parentheses")
+        if node.name == "and_list" and shape.kind not in ("many", "unknown"):
+            self.complain(node, "and_list joins a list", "leave it out for a single value")
+        if node.name != "and_list" and shape.kind == "many":
+            return shape
+        return TEXT
+
+    def call(self, node: nodes.Call) -> Shape:
+        called = node.node.name if isinstance(node.node, nodes.Name) else ""
+        targets = list(_constants(node))
+        if called not in ("ref", "table") or len(targets) != 1:
+            todo = 'write ref("folder.clause") or table("name")'
+            self.complain(node, "only ref and table can be called, with one name", todo)
+        else:
+            kept = self.outcome.clauses if called == "ref" else self.outcome.tables
+            kept.append((node.lineno, targets[0]))
+        return TEXT
+
+
+def _constants(node: nodes.Call) -> Iterator[str]:
+    if node.kwargs or node.dyn_args or node.dyn_kwargs:
+        return
+    for item in node.args:
+        yield item.value if isinstance(item, nodes.Const) and isinstance(item.value, str) else ""
