@@ -14,8 +14,12 @@ from specwriter.compare.change import Bearer, Sense
 
 T = TypeVar("T")
 
-Bare = Literal["at_most", "at_least", "target", "unordered"]
-"""How a value without a limit word is read; ``unordered`` has no tighter side."""
+Bare = Literal["at_most", "at_least", "target", "unordered", "fact"]
+"""How a value without a limit word is read.
+
+``unordered`` has a tighter side only when the value is written as a limit or a range, ``fact``
+never: it asks for nothing.
+"""
 
 PRACTICE = "common practice, no source"
 
@@ -91,9 +95,7 @@ TESTING = Matter(
     ),
 )
 STATISTIC = Matter(
-    tighter=Burden(
-        "contractor", "Single readings must now pass where their mean made up for them."
-    ),
+    tighter=Burden("contractor", "Single readings must now pass where the mean evened them out."),
     looser=Burden("agency", "Single poor readings can now hide in the mean or the share."),
     other=TESTING.other,
 )
@@ -271,7 +273,7 @@ MEANINGS: dict[str, Meaning] = {
     "submittals": Meaning("unordered", SUBMITTAL),
     "submittals.due": Meaning("at_least", SUBMITTAL),
     "submittals.response": Meaning("at_most", RESPONSE),
-    "conditions": Meaning("unordered", FACT),
+    "conditions": Meaning("fact", FACT),
     "sequence": Meaning("unordered", SCHEDULE),
     "project": Meaning("unordered", RECORD),
     "accepted": Meaning("unordered", ACCEPTANCE),

@@ -60,7 +60,7 @@ def judge_values(old: Quantity, new: Quantity, bare: Bare) -> Judgement:
     if restated(old, new, was, now):
         return Judgement(Sense.RESTATED, apart)
     warning = _slip_warning(old, new) if unit_slip(old, new) else ""
-    if bare == "unordered" and old.form == new.form == "value":
+    if bare == "fact" or (bare == "unordered" and old.form == new.form == "value"):
         return Judgement(Sense.CHANGED, apart, warning)
     return Judgement(_sense(old, new, was, now), apart or _other_form(old, new), warning)
 

@@ -17,9 +17,10 @@ DUTY_WORDS = frozenset(
 """Words on which a duty can turn: a change in one of them is pointed out."""
 
 _WORD = re.compile(r"\w[\w./'-]*\w|\w|[^\w\s]")
+_UNITS = r"percent|in/mi|m/km|in(?!\s+(?:each|every|the|a)\b)|ft|mi|mm|m|km|SY|m2|days|weeks|h|min"
 _NUMBER = re.compile(
-    r"\d[\d,]*(?:\.\d+)?(?:-\d+/\d+|/\d+)?(?:\s*(?:percent|in/mi|m/km|in|ft|mi|mm|m|km|SY|m2|days"
-    r"|h|min|weeks))?(?![\w/])"
+    r"(?<![\w./])(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?:-\d+/\d+|/\d+)?"
+    rf"(?:\s*(?:{_UNITS}))?(?![\w/])"
 )
 _LONGEST = 6
 """Runs of more changed words than this are left to the reader."""

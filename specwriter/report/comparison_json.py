@@ -8,6 +8,7 @@ from typing import Any
 
 from specwriter.compare import Change, Comparison, Sense, Side
 from specwriter.diagnostic import Finding, Place
+from specwriter.report.comparison_text import NOTICE, summary
 
 PlaceOf = Callable[[str], Place]
 """Path → where it stands in a job file."""
@@ -31,6 +32,8 @@ def comparison_json(comparison: Comparison, old_place: PlaceOf, new_place: Place
             ],
         },
         "remarks": list(comparison.remarks),
+        "summary": summary(comparison),
+        "notice": NOTICE,
     }
     return json.dumps(answer, indent=2, ensure_ascii=False) + "\n"
 

@@ -23,6 +23,10 @@ from specwriter.diagnostic import Finding, Grade, Place
 PlaceOf = Callable[[str], Place]
 """Path → where it stands in a job file."""
 
+NOTICE = (
+    "Senses are read from the wording of the jobs alone. What a change means for safety and cost "
+    "is for local codes and the licensed engineer of record."
+)
 _WIDTH = 100
 _INDENT = "     "
 _BEARS: dict[Bearer, str] = {
@@ -47,6 +51,7 @@ def comparison_text(comparison: Comparison, old_place: PlaceOf, new_place: Place
         *_changes(comparison, old_place, new_place),
         *_findings(comparison, old_place, new_place),
         *(_wrapped(f"REMARK: {remark}", "  ") for remark in comparison.remarks),
+        _wrapped(NOTICE, ""),
         summary(comparison),
     ]
     return "\n\n".join(blocks) + "\n"

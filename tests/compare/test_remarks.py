@@ -1,0 +1,93 @@
+"""What is said besides the single changes."""
+
+from __future__ import annotations
+
+from specwriter.compare import compare
+from specwriter.diagnostic import Evidence, Finding, Grade
+from tests.compare import edition
+
+GROOVING = "rural-grooving"
+SPACING = "areas.mainline.groove.spacing"
+ACCEPTED = {
+    "finding": "wide-spacing",
+    "at": SPACING,
+    "because": "matches the next section",
+    "by": "district engineer",
+    "on": "2027-02-01",
+}
+FOUND = Finding(
+    slug="wide-spacing",
+    grade=Grade.CAUTION,
+    basis="practice",
+    title="spacing beyond practice",
+    area="mainline",
+    evidence=(
+        Evidence(path=SPACING, label="spacing", written="3/4 in"),
+        Evidence(path="areas.mainline.groove.depth", label="depth", written="1/8 in to 1/4 in"),
+    ),
+    says="",
+)
+
+
+def test_changed_content_under_the_same_revision_and_date_is_pointed_out() -> None:
+    remarks = compare(edition(GROOVING), edition(GROOVING, {SPACING: "1 in"})).remarks
+
+    assert remarks == (
+        "Both files are SP-420G with revision 0, but their content differs: "
+        "give the new text its own revision.",
+        "Both files bear the date 2027-03-15, but their content differs.",
+    )
+
+
+def test_a_new_revision_and_date_need_no_remark() -> None:
+    patches = {SPACING: "1 in", "project.revision": "1", "project.date": "2027-05-01"}
+
+    assert compare(edition(GROOVING), edition(GROOVING, patches)).remarks == ()
+
+
+def test_a_restatement_alone_is_no_new_content() -> None:
+    assert compare(edition(GROOVING), edition(GROOVING, {SPACING: "19 mm"})).remarks == ()
+
+
+def test_other_governing_units_are_pointed_out() -> None:
+    remarks = compare(
+        edition(GROOVING, {"project.governing_units": "us"}),
+        edition(GROOVING, {"project.governing_units": "si", "project.revision": "1"}),
+    ).remarks
+
+    assert any("from US customary to SI" in remark for remark in remarks)
+
+
+def test_an_acceptance_dies_with_any_value_it_was_given_for() -> None:
+    old = edition(GROOVING, {"accepted": [ACCEPTED]})
+    new = edition(
+        GROOVING,
+        {
+            "accepted": [ACCEPTED],
+            "areas.mainline.groove.depth": "1/8 in to 3/16 in",
+            "project.revision": "1",
+            "project.date": "2027-05-01",
+        },
+    )
+
+    assert compare(old, new, (FOUND,), ()).remarks == (
+        "The acceptance of wide-spacing at areas.mainline.groove.spacing by district engineer was "
+        "given for other values (1/8 in to 1/4 in → 1/8 in to 3/16 in): it no longer holds and "
+        "must be given anew.",
+    )
+
+
+def test_an_acceptance_lives_on_while_its_values_stand() -> None:
+    old = edition(GROOVING, {"accepted": [ACCEPTED]})
+    changes = {"areas.deck.groove.spacing": "1 in", "project.revision": "1", "project.date": "x"}
+    new = edition(GROOVING, {"accepted": [ACCEPTED], **changes})
+
+    assert compare(old, new, (FOUND,), (FOUND,)).remarks == ()
+
+
+def test_an_acceptance_taken_out_is_a_change_and_no_remark() -> None:
+    old = edition(GROOVING, {"accepted": [ACCEPTED]})
+    result = compare(old, edition(GROOVING, {"accepted": []}), (FOUND,), ())
+
+    assert [change.label for change in result.changes] == ["acceptance of a finding"]
+    assert result.remarks == ()
