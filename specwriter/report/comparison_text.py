@@ -50,7 +50,7 @@ def comparison_text(comparison: Comparison, old_place: PlaceOf, new_place: Place
     blocks = [
         *_changes(comparison, old_place, new_place),
         *_findings(comparison, old_place, new_place),
-        *(_wrapped(f"REMARK: {remark}", "  ") for remark in comparison.remarks),
+        *(_wrapped(f"REMARK: {remark}", "", "  ") for remark in comparison.remarks),
         _wrapped(NOTICE, ""),
         summary(comparison),
     ]
@@ -150,10 +150,12 @@ def _findings(comparison: Comparison, old_place: PlaceOf, new_place: PlaceOf) ->
 
 def _finding(opening: str, finding: Finding, place_of: PlaceOf) -> Iterator[str]:
     where = f" in {finding.area}" if finding.area else ""
-    yield f"{finding.grade.value.upper()} {opening}{where}: {finding.title} ({finding.slug})"
+    grade = _grade_name(finding.grade, 1).upper()
+    yield _wrapped(f"{grade} {opening}{where}: {finding.title} ({finding.slug})", "", "  ")
     for each in finding.evidence:
         yield f"{_INDENT}{place_of(each.path)}   {each.label}   {each.written}"
-    yield _wrapped(finding.says, _INDENT)
+    if finding.says:
+        yield _wrapped(finding.says, _INDENT)
 
 
 def _wrapped(text: str, opening: str, following: str | None = None) -> str:

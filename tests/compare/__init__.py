@@ -8,12 +8,15 @@ from functools import cache
 from typing import Any
 
 from specwriter.model import Job, build_job
-from tests.support import _load, text_of
+from specwriter.source import read_text
+from tests.support import text_of
 
 
 @cache
 def _read(name: str) -> dict[str, Any]:
-    return _load(text_of(name))
+    data = read_text(text_of(name), f"{name}.yaml").data
+    assert data is not None
+    return data
 
 
 def data_of(name: str) -> dict[str, Any]:
