@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from specwriter.compare.burden import AGENCY_TESTING, TESTING, Matter
 from specwriter.compare.change import Change, Comparison
 from specwriter.compare.findings import effect
 from specwriter.compare.labels import label_of
 from specwriter.compare.leaf import Leaf
-from specwriter.compare.meaning import AGENCY_TESTING, TESTING, Matter, lookup
+from specwriter.compare.meaning import lookup
 from specwriter.compare.remarks import remarks
 from specwriter.compare.sense import judge
 from specwriter.compare.summary import side_of
@@ -29,8 +30,9 @@ def compare(
     The order of keys, areas and list items does not matter, only what they say.
     """
     before, after = tuple(old_findings), tuple(new_findings)
-    changes = tuple(_changes(old, new))
-    moves = path_moves(old, new)
+    pairs = tuple(walk(old, new))
+    changes = tuple(change for pair in pairs if (change := _change(pair)))
+    moves = path_moves(pairs)
     findings = effect(before, after, moves)
     return Comparison(
         changes=changes,
@@ -40,12 +42,6 @@ def compare(
         remarks=remarks(old, new, changes, before, moves),
         areas=tuple(_area_names(old, new)),
     )
-
-
-def _changes(old: Job, new: Job) -> Iterator[Change]:
-    for pair in walk(old, new):
-        if change := _change(pair):
-            yield change
 
 
 def _change(pair: Pair) -> Change | None:

@@ -6,7 +6,7 @@ by their id (an area that only changed its id is followed).
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
@@ -151,10 +151,10 @@ def _union(old: Any, new: Any) -> list[str]:
     return [*new, *(key for key in old if key not in new)]
 
 
-def path_moves(old: Job, new: Job) -> dict[str, str]:
-    """Old path → new path of every value that both jobs hold at different paths."""
+def path_moves(pairs: Iterable[Pair]) -> dict[str, str]:
+    """Old path → new path of what both jobs hold at different paths."""
     return {
         pair.old.path: pair.new.path
-        for pair in walk(old, new)
+        for pair in pairs
         if pair.old and pair.new and pair.old.path != pair.new.path
     }

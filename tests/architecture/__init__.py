@@ -1,0 +1,1 @@
+"""What holds for the source as a whole."""
