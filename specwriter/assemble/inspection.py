@@ -8,6 +8,7 @@ from functools import cache
 
 from specwriter.assemble import subset
 from specwriter.assemble.clause import LibraryClause
+from specwriter.assemble.document import Table
 from specwriter.assemble.front_matter import fault_at
 from specwriter.assemble.language import condition
 from specwriter.assemble.library import Library
@@ -21,6 +22,8 @@ _STATEMENT = re.compile(r"\{%.*?%\}|\{#.*?#\}")
 _OUTPUT = re.compile(r"\{\{.*?\}\}", re.DOTALL)
 _CAPTION = re.compile(r"^\s*Table:\s*([a-z][a-z0-9_]*)\s*\|", re.MULTILINE)
 _REGISTER = re.compile(r"\{\{\s*(" + "|".join(REGISTER_NAMES) + r")\s*\}\}")
+_ANY_TABLE = ((Table(id="any", number=0, caption="", header=(), rows=()),),)
+"""Stands for a table that code builds, while there is no job to build it from."""
 
 
 def check_library(library: Library) -> tuple[Fault, ...]:
@@ -106,7 +109,7 @@ def _markdown(clause: LibraryClause) -> Iterator[Fault]:
         return
     lines, numbers = _without_braces(clause.body)
     try:
-        blocks_of("\n".join(lines))
+        blocks_of("\n".join(lines), _ANY_TABLE)
     except MarkdownError as fault:
         line = clause.body_line + numbers[min(fault.line, len(numbers)) - 1]
         yield fault_at(clause.file, line, 1, fault.says, fault.todo)
@@ -115,7 +118,7 @@ def _markdown(clause: LibraryClause) -> Iterator[Fault]:
 def _without_braces(body: str) -> tuple[list[str], list[int]]:
     """The lines of a body with a word for each value, and the index that each line had."""
     one_line = _OUTPUT.sub(
-        lambda m: "value" + "\n" * m[0].count("\n"), _REGISTER.sub("Value", body)
+        lambda m: "value" + "\n" * m[0].count("\n"), _REGISTER.sub(f"{OPENING}0{CLOSING}", body)
     )
     kept = [
         (index, _STATEMENT.sub("", line))

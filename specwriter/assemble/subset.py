@@ -182,7 +182,7 @@ class _Walker:
     def call(self, node: nodes.Call) -> Shape:
         called = node.node.name if isinstance(node.node, nodes.Name) else ""
         targets = list(_constants(node))
-        if called not in ("ref", "table") or len(targets) != 1:
+        if called not in ("ref", "table") or len(targets) != 1 or not targets[0]:
             todo = 'write ref("folder.clause") or table("name")'
             self.complain(node, "only ref and table can be called, with one name", todo)
         else:

@@ -156,7 +156,7 @@ def _wrap(hint: Any, value: Any, path: str, job: Job, absent: str) -> Any:
     if origin is dict:
         return Keyed(get_args(hint)[1], value or {}, path, job)
     if is_dataclass(hint) and hint is not Quantity:
-        return View(hint, value, path, job, absent)  # type: ignore[arg-type]
+        return View(hint, value, path, job, absent)
     if value is None:
         return Missing(absent or path)
     if isinstance(value, Quantity):

@@ -13,7 +13,7 @@ from specwriter.assemble.document import Table
 from specwriter.assemble.page import Page, Phrase, blank, plain
 from specwriter.assemble.registers.cells import NONE, Row, after, key, table
 from specwriter.assemble.registers.properties import Required, required_properties
-from specwriter.assemble.view import Many
+from specwriter.assemble.view import Many, View
 from specwriter.assemble.wording import Bound, in_words, joined, limit
 
 _PUBLISHED = re.compile(r"\b(AASHTO|ASTM|ISO|EN)\b")
@@ -89,8 +89,12 @@ def _both_noted(kept: Phrase, other: Phrase) -> Phrase:
 def _test_cells(item: Required, page: Page) -> Row:
     texts = ("test", "place and time", "tester and lot", "statistic")
     if not item.test:
-        blanks = _no_test(item, texts)
-        return [_limits(item, page), *([_method(item)] if item.owner else blanks[:1]), *blanks[1:]]
+        method, *others = _no_test(item, texts)
+        return [
+            _limits(item, page),
+            _method(item) if item.owner.read("method") else method,
+            *others,
+        ]
     test = item.test
     place = key(test, "where") + after("; ", key(test, "when"))
     readings = after(", readings: ", key(test, "readings"))
@@ -111,12 +115,20 @@ def _limits(item: Required, page: Page) -> Phrase:
 
 
 def _method(item: Required) -> Phrase:
-    owner = item.owner
-    method = key(owner, "method")
-    edition, device = owner.read("edition"), item.test.read("device")
-    if edition or _PUBLISHED.search(method.text):
-        method = method + after(", edition ", key(owner, "edition"))
-    return method + after(", with ", key(item.test, "device")) if device else method
+    """Every method that the job names, each with its edition, and the device."""
+    made = _with_edition(item.owner if item.owner.read("method") else item.test)
+    if item.owner.path != item.test.path and item.owner.read("method") and item.test.read("method"):
+        made = made + after("; ", _with_edition(item.test))
+    device = item.test.read("device")
+    return made + after(", with ", key(item.test, "device")) if device else made
+
+
+def _with_edition(noun: View) -> Phrase:
+    """The method; a published one without its edition leaves a blank."""
+    method = key(noun, "method")
+    if noun.read("edition") or _PUBLISHED.search(method.text):
+        return method + after(", edition ", key(noun, "edition"))
+    return method
 
 
 def _remedy_cells(item: Required, page: Page) -> Row:

@@ -1,0 +1,75 @@
+"""Front matter: every fault at its line and column, all of them in one reading."""
+
+from __future__ import annotations
+
+import pytest
+
+from specwriter.assemble.clause import ClauseSource, read_clause
+
+GOOD = """---
+id: common.one
+title: One
+part: construction
+order: 10
+textures: [diamond_grinding]
+when: conditions.curbs
+needs: [areas.*.groove.width]
+expresses: [areas.*.groove]
+sources:
+  - {document: ASTM E965, section: scope, year: "2015", for: sand patch}
+note: For the writer.
+---
+Body.
+"""
+
+
+def test_a_complete_front_matter_is_read() -> None:
+    clause, faults = read_clause(GOOD, "clauses/common/one.md", "common.one")
+
+    assert faults == []
+    assert clause is not None
+    assert (clause.title, clause.part, clause.order) == ("One", "construction", 10)
+    assert clause.textures == ("diamond_grinding",)
+    assert clause.sources == (
+        ClauseSource(document="ASTM E965", section="scope", year="2015", use="sand patch"),
+    )
+    assert clause.body == "Body.\n"
+    assert clause.body_line == 14
+    assert clause.line_of("when") == 7
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "place", "says"),
+    [
+        ("---\nid", "id", "1:1", "no front matter"),
+        ("id: common.one", "id: common.two", "2:5", "does not fit the file's place"),
+        ("title: One\n", "", "1:1", "lacks 'title'"),
+        ("title: One", "titel: One", "3:1", "'titel' is not a key of a clause"),
+        ("title: One", "title: One\ntitle: Two", "4:1", "stands here twice"),
+        ("title: One", "title: []", "3:8", "'title' needs a text"),
+        ("title: One", "title: &a One", "3:8", "anchors and aliases"),
+        ("title: One", 'title: "One', "", "not readable YAML"),
+        ("order: 10", "order: ten", "5:8", "'order' is a whole number"),
+        ("[diamond_grinding]", "[polishing]", "6:11", "'polishing' is not a texture"),
+        ("[diamond_grinding]", "diamond_grinding", "6:11", "'textures' needs a list"),
+        ("document: ASTM E965, ", "", "11:5", "names no document"),
+        ("for: sand", "fro: sand", "11:57", "'fro' is not a key of a source"),
+    ],
+)
+def test_a_front_matter_fault_is_located(old: str, new: str, place: str, says: str) -> None:
+    assert old in GOOD
+    clause, faults = read_clause(GOOD.replace(old, new, 1), "one.md", "common.one")
+
+    assert clause is None
+    found = {f"{fault.place.line}:{fault.place.column}": fault.says for fault in faults}
+    assert any(says in text for text in found.values()), found
+    if place:
+        assert says in found[place]
+
+
+def test_all_faults_come_at_once() -> None:
+    text = GOOD.replace("order: 10", "order: ten").replace("title: One", "titel: One")
+
+    _, faults = read_clause(text, "one.md", "common.one")
+
+    assert len(faults) == 3
