@@ -2,5 +2,15 @@
 
 from specwriter.compare.change import AlteredFinding, Bearer, Change, Comparison, Sense, Side
 from specwriter.compare.comparison import compare
+from specwriter.compare.findings import changes_behind
 
-__all__ = ["AlteredFinding", "Bearer", "Change", "Comparison", "Sense", "Side", "compare"]
+__all__ = [
+    "AlteredFinding",
+    "Bearer",
+    "Change",
+    "Comparison",
+    "Sense",
+    "Side",
+    "changes_behind",
+    "compare",
+]

@@ -23,20 +23,30 @@ class Burden:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Matter:
-    """A kind of requirement: who carries it when it tightens, loosens or changes otherwise."""
+    """A kind of requirement: who carries it when it tightens, loosens or changes otherwise.
+
+    ``added`` and ``removed`` are for requirements whose coming and going is neither tighter nor
+    looser.
+    """
 
     tighter: Burden
     looser: Burden
     other: Burden
+    added: Burden | None = None
+    removed: Burden | None = None
     source: str = PRACTICE
 
     def burden(self, sense: Sense) -> Burden:
         """Who carries a change of this sense."""
         match sense:
-            case Sense.TIGHTER | Sense.ADDED:
+            case Sense.TIGHTER:
                 return self.tighter
-            case Sense.LOOSER | Sense.REMOVED:
+            case Sense.LOOSER:
                 return self.looser
+            case Sense.ADDED:
+                return self.added or self.tighter
+            case Sense.REMOVED:
+                return self.removed or self.looser
             case Sense.RESTATED:
                 return RESTATED
             case _:
@@ -45,6 +55,9 @@ class Matter:
 
 RESTATED = Burden("both", "Nothing is asked that was not asked before.")
 _CHECK = Burden("check", "The values alone do not say in whose favour this goes: read it in place.")
+
+_STATED = Burden("check", "This is now stated: check what it asks for that was left open.")
+_UNSTATED = Burden("check", "This is no longer stated: check what is now left open.")
 
 RESULT = Matter(
     tighter=Burden("contractor", "More must be achieved for the same pay item."),
@@ -79,6 +92,8 @@ STATISTIC = Matter(
     tighter=Burden("contractor", "Single readings must now pass where the mean evened them out."),
     looser=Burden("agency", "Single poor readings can now hide in the mean or the share."),
     other=TESTING.other,
+    added=_STATED,
+    removed=_UNSTATED,
 )
 AGENCY_TESTING = Matter(
     tighter=Burden("agency", "The agency measures more, and more work can be found wanting."),
@@ -86,8 +101,8 @@ AGENCY_TESTING = Matter(
     other=TESTING.other,
 )
 METHOD = Matter(
-    tighter=TESTING.tighter,
-    looser=TESTING.looser,
+    tighter=_STATED,
+    looser=_UNSTATED,
     other=Burden("check", "Another method or edition may measure and judge differently."),
 )
 REMEDY = Matter(
@@ -106,9 +121,11 @@ SUBMITTAL = Matter(
     other=Burden("check", "What is delivered, or what becomes of it, changed."),
 )
 RESPONSE = Matter(
-    tighter=Burden("agency", "The agency must answer sooner."),
+    tighter=Burden("agency", "The agency must answer in less time."),
     looser=Burden("contractor", "The contractor waits longer for an answer."),
     other=Burden("check", "The time for an answer is written otherwise."),
+    added=Burden("agency", "The agency must now answer within a stated time."),
+    removed=Burden("contractor", "No time is stated any more within which the agency answers."),
 )
 TRIAL = Matter(
     tighter=Burden("contractor", "More must be shown before production may begin."),
@@ -119,6 +136,8 @@ DUTY = Matter(
     tighter=Burden("contractor", "A duty of the agency becomes one of the contractor."),
     looser=Burden("agency", "A duty of the contractor becomes one of the agency."),
     other=_CHECK,
+    added=_STATED,
+    removed=_UNSTATED,
 )
 RESIDUE = Matter(
     tighter=Burden("contractor", "Residue must be handled under a stricter rule."),
@@ -131,6 +150,8 @@ INCLUDED = Matter(
     tighter=Burden("contractor", "Work is paid inside another price: the price risk moves."),
     looser=Burden("agency", "Work leaves the price and must be paid elsewhere."),
     other=_BIDS,
+    added=_STATED,
+    removed=_UNSTATED,
 )
 PAY_ITEM = Matter(
     tighter=Burden("both", "Work gets a pay item: check what is now paid where."),

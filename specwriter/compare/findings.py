@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from specwriter.compare.change import AlteredFinding
+from specwriter.compare.change import AlteredFinding, Change
 from specwriter.diagnostic import Finding
 
 _Key = tuple[str, str, tuple[str, ...]]
@@ -73,3 +73,21 @@ def _take_nearest(waiting: list[Finding], finding: Finding) -> Finding:
 def _wording(finding: Finding) -> tuple[str, str, str, tuple[str, ...]]:
     written = tuple(sorted(evidence.written for evidence in finding.evidence))
     return finding.grade.value, finding.title, finding.says, written
+
+
+def changes_behind(finding: Finding, changes: Iterable[Change]) -> tuple[Change, ...]:
+    """The changes of requirements that a finding rests on."""
+    paths = [evidence.path for evidence in finding.evidence]
+    return tuple(
+        change
+        for change in changes
+        if any(
+            side is not None and any(_overlap(side.path, path) for path in paths)
+            for side in (change.old, change.new)
+        )
+    )
+
+
+def _overlap(one: str, other: str) -> bool:
+    """True when one path is the other or stands above it."""
+    return f"{one}.".startswith(f"{other}.") or f"{other}.".startswith(f"{one}.")

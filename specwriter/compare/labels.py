@@ -134,7 +134,9 @@ def label_of(key: Key, path: str) -> str:
     owner = key[-2] if len(key) > 1 else ""
     if owner in ("", "conditions", "project"):
         return _words(last)
-    return f"{_ENTRY_NOUNS.get(owner) or _words(owner)} {_words(last)}"
+    if owner in _ENTRY_NOUNS:
+        return f"{_ENTRY_NOUNS[owner]}, {_words(last)}"
+    return f"{_words(owner)} {_words(last)}"
 
 
 def _test(parts: list[str]) -> str:

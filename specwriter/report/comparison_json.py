@@ -6,7 +6,7 @@ import json
 from collections.abc import Callable
 from typing import Any
 
-from specwriter.compare import Change, Comparison, Sense, Side
+from specwriter.compare import Change, Comparison, Sense, Side, changes_behind
 from specwriter.diagnostic import Finding, Place
 from specwriter.report.comparison_text import NOTICE, summary
 
@@ -24,8 +24,14 @@ def comparison_json(comparison: Comparison, old_place: PlaceOf, new_place: Place
         "counts": {sense.value: comparison.count(sense) for sense in Sense},
         "changes": [_change(change, old_place, new_place) for change in comparison.changes],
         "findings": {
-            "appeared": [_finding(each, new_place) for each in comparison.appeared],
-            "vanished": [_finding(each, old_place) for each in comparison.vanished],
+            "appeared": [
+                {**_finding(each, new_place), "touched_by": _behind(each, comparison)}
+                for each in comparison.appeared
+            ],
+            "vanished": [
+                {**_finding(each, old_place), "touched_by": _behind(each, comparison)}
+                for each in comparison.vanished
+            ],
             "altered": [
                 {"old": _finding(each.old, old_place), "new": _finding(each.new, new_place)}
                 for each in comparison.altered
@@ -51,6 +57,12 @@ def _change(change: Change, old_place: PlaceOf, new_place: PlaceOf) -> dict[str,
         "because": change.because,
         "source": change.source,
     }
+
+
+def _behind(finding: Finding, comparison: Comparison) -> list[int]:
+    """Positions, from 0, in ``changes``."""
+    behind = changes_behind(finding, comparison.changes)
+    return [index for index, each in enumerate(comparison.changes) if each in behind]
 
 
 def _side(side: Side | None, place_of: PlaceOf) -> dict[str, Any] | None:

@@ -17,7 +17,7 @@ import textwrap
 from collections.abc import Callable, Iterable, Iterator
 from itertools import groupby
 
-from specwriter.compare import Bearer, Change, Comparison, Sense, Side
+from specwriter.compare import Bearer, Change, Comparison, Sense, Side, changes_behind
 from specwriter.diagnostic import Finding, Grade, Place
 
 PlaceOf = Callable[[str], Place]
@@ -61,7 +61,9 @@ def summary(comparison: Comparison) -> str:
     """One line: "3 tighter, 1 looser, 2 restated; 1 conflict appears, none vanishes"."""
     senses = [(comparison.count(sense), sense.value) for sense in Sense]
     changes = ", ".join(f"{count} {name}" for count, name in senses if count)
-    return f"{changes or 'no requirement changed'}; {_coming_and_going(comparison)}"
+    care = sum(bool(change.warning) for change in comparison.changes)
+    cares = f", {care} to take care of" if care else ""
+    return f"{changes or 'no requirement changed'}{cares}; {_coming_and_going(comparison)}"
 
 
 def _coming_and_going(comparison: Comparison) -> str:
@@ -140,15 +142,18 @@ def _sentence(text: str) -> str:
 
 
 def _findings(comparison: Comparison, old_place: PlaceOf, new_place: PlaceOf) -> Iterator[str]:
+    changes = comparison.changes
     for finding in comparison.appeared:
-        yield "\n".join(_finding("APPEARS", finding, new_place))
+        yield "\n".join(_finding("APPEARS", finding, new_place, changes))
     for finding in comparison.vanished:
-        yield "\n".join(_finding("VANISHES", finding, old_place))
+        yield "\n".join(_finding("VANISHES", finding, old_place, changes))
     for altered in comparison.altered:
-        yield "\n".join(_finding("STAYS, with other values", altered.new, new_place))
+        yield "\n".join(_finding("STAYS, with other values", altered.new, new_place, changes))
 
 
-def _finding(opening: str, finding: Finding, place_of: PlaceOf) -> Iterator[str]:
+def _finding(
+    opening: str, finding: Finding, place_of: PlaceOf, changes: tuple[Change, ...]
+) -> Iterator[str]:
     where = f" in {finding.area}" if finding.area else ""
     grade = _grade_name(finding.grade, 1).upper()
     yield _wrapped(f"{grade} {opening}{where}: {finding.title} ({finding.slug})", "", "  ")
@@ -156,6 +161,9 @@ def _finding(opening: str, finding: Finding, place_of: PlaceOf) -> Iterator[str]
         yield f"{_INDENT}{place_of(each.path)}   {each.label}   {each.written}"
     if finding.says:
         yield _wrapped(finding.says, _INDENT)
+    if behind := changes_behind(finding, changes):
+        labels = dict.fromkeys(f"{each.label} {each.sense.value}" for each in behind)
+        yield _wrapped(f"Touched by: {'; '.join(labels)}.", _INDENT)
 
 
 def _wrapped(text: str, opening: str, following: str | None = None) -> str:

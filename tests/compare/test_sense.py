@@ -210,6 +210,42 @@ CASES = (
         *("looser", "agency"),
     ),
     Case(
+        "statistic stated for the first time",
+        *(GROOVING, f"{MAIN}.testing.groove_spacing.statistic", None, "each", "added", "check"),
+    ),
+    Case(
+        "time for an answer no longer stated",
+        *(GROOVING, "submittals.equipment.response", "7 days", None, "removed", "contractor"),
+    ),
+    Case(
+        "sensor no longer named",
+        *(GRINDING, f"{MAIN}.smoothness.sensor", "line_laser", None, "removed", "check"),
+    ),
+    Case(
+        "another index",
+        *(GRINDING, f"{MAIN}.smoothness.index", "MRI", "IRI", "changed", "check"),
+    ),
+    Case(
+        "one of several allowed values struck out",
+        *(GROOVING, f"{MAIN}.groove.spacing", "1/2 in, 3/4 in, 1 in", "1/2 in, 3/4 in"),
+        *("tighter", "contractor"),
+    ),
+    Case(
+        "grooves counted per metre",
+        *(GRINDING, f"{MAIN}.groove.per_foot", "57 per ft", "187 per m", "restated", "both"),
+        "187 per m is about 0.00787 per m less than 57 per ft",
+    ),
+    Case(
+        "unit price per square metre",
+        *(GRINDING, "pay_items.grinding.unit_price", "$4.50/SY", "$5.38/m2", "restated", "both"),
+        "$5.38/m2 is about $0.00196/m2 less than $4.50/SY",
+    ),
+    Case(
+        "estimated quantity",
+        *(GRINDING, "pay_items.grinding.quantity", "28,160 SY", "28,000 SY", "changed", "both"),
+        "28,000 SY is 160 SY less than 28,160 SY",
+    ),
+    Case(
         "both wheel paths",
         *(GRINDING, f"{MAIN}.smoothness.wheel_paths", "right", "both", "tighter", "contractor"),
     ),

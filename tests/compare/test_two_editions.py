@@ -128,7 +128,7 @@ REMARK: Both files are Grooving with revision 1, but their content differs: give
 Senses are read from the wording of the jobs alone. What a change means for safety and cost is for
 local codes and the licensed engineer of record.
 
-2 tighter, 1 looser, 1 added, 1 reworded, 1 restated; 1 open decision appears, none vanishes
+2 tighter, 1 looser, 1 added, 1 reworded, 1 restated, 2 to take care of; 1 open decision appears, none vanishes
 """
 
 
@@ -168,7 +168,18 @@ def test_a_pipeline_finds_every_value_with_its_place() -> None:
         line = source.line(depth[side]["line"])
         assert line[depth[side]["column"] - 1 :] == depth[side]["written"]
     assert answer["counts"]["tighter"] == 2
-    assert answer["findings"]["appeared"][0]["slug"] == "cover-to-steel"
+    appeared = answer["findings"]["appeared"][0]
+    assert appeared["slug"] == "cover-to-steel"
+    behind = [answer["changes"][index]["label"] for index in appeared["touched_by"]]
+    assert behind == ["cover to steel after cutting"]
+
+
+def test_a_finding_is_told_with_the_change_behind_it() -> None:
+    old, new = editions()
+
+    text = comparison_text(compared(old, new), old.place, new.place)
+
+    assert "     Touched by: cover to steel after cutting added.\n" in text
 
 
 def test_two_equal_jobs_are_said_to_be_equal() -> None:
