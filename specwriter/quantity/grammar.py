@@ -49,7 +49,7 @@ _NUMBER = re.compile(
     r"|(?P<fnum>\d+)/(?P<fden>\d+)"
     r"|(?P<decimal>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?)"
 )
-_UNIT = re.compile(r"[^\d,±+]*?(?:(?<=[a-zA-Z])[2³²]|\^2)?(?=\s*(?:$|,|±|\+|-\s*\d|\bto\b|\d))")
+_UNIT = re.compile(r"[^\d,±+]*?(?:(?<=[a-zA-Z])[23²³]|\^[23])?(?=\s*(?:$|,|±|\+|-\s*\d|\bto\b|\d))")
 _STATION = re.compile(r"(\d+)\+(\d{3}|\d{2})(\.\d+)?")
 _RATIO = re.compile(r"1\s*:\s*(\d+(?:\.\d+)?)")
 _LIMITS: tuple[tuple[str, Form], ...] = (

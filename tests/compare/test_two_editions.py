@@ -128,7 +128,8 @@ REMARK: Both files are Grooving with revision 1, but their content differs: give
 Senses are read from the wording of the jobs alone. What a change means for safety and cost is for
 local codes and the licensed engineer of record.
 
-2 tighter, 1 looser, 1 added, 1 reworded, 1 restated, 2 to take care of; 1 open decision appears, none vanishes
+2 tighter, 1 looser, 1 added, 1 reworded, 1 restated, 2 to take care of; \
+1 open decision appears, none vanishes
 """
 
 

@@ -13,7 +13,7 @@ from specwriter.compare import Change, Sense, compare
 from specwriter.compare.leaf import Leaf, leaves
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job, build_job
-from specwriter.quantity import Quantity, other_system, parse
+from specwriter.quantity import UNITS, Quantity, other_system, parse
 from tests.compare import data_of, patch
 from tests.support import TEXTURES
 
@@ -171,16 +171,29 @@ def test_the_other_unit_system_only_restates(name: str) -> None:
     assert len(changes) == rewritten > 0
 
 
-@given(
-    st.sampled_from(("at most ", "at least ", "")),
-    st.fractions(min_value=0, max_value=2000, max_denominator=64),
-    st.sampled_from(("in", "ft", "in/mi", "mm", "m", "m/km", "SY", "lb", "psi", "°F", "mph")),
+UNITS_WITH_PARTNER = [
+    unit.symbol for unit in UNITS.values() if unit.partner and not unit.symbol.startswith("$")
+]
+NUMBERS = st.one_of(
+    st.decimals(min_value=0, max_value=20000, places=3).map(lambda number: f"{number:f}"),
+    st.decimals(min_value=0, max_value=200, places=1).map(lambda number: f"{number:f}"),
+    st.integers(min_value=0, max_value=90000).map(str),
+    st.tuples(st.integers(0, 30), st.integers(1, 63)).map(lambda n: f"{n[0]}-{n[1]}/64"),
 )
-@settings(max_examples=300, deadline=None)
-def test_a_value_printed_in_the_other_system_is_a_restatement(
-    limit: str, number: Any, unit: str
-) -> None:
-    text = f"{limit}{number.numerator}/{number.denominator} {unit}"
+
+
+@st.composite
+def written_values(draw: st.DrawFn) -> str:
+    """A value in any form, in any unit that has a partner in the other system."""
+    unit = draw(st.sampled_from(UNITS_WITH_PARTNER))
+    one, other = (f"{draw(NUMBERS)} {unit}" for _ in range(2))
+    forms = (one, f"at most {one}", f"at least {one}", f"{one} to {other}", f"{one} ± {other}")
+    return draw(st.sampled_from((*forms, f"{one} +{other} -{one}", f"{one}, {other}")))
+
+
+@given(written_values())
+@settings(max_examples=500, deadline=None)
+def test_a_value_printed_in_the_other_system_is_a_restatement(text: str) -> None:
     other = other_system(parse(text))
     assert other is not None
     old, new = ({"slab_thickness": value} for value in (text, other))
