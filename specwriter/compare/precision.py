@@ -102,9 +102,10 @@ def _size(quantity: Quantity, index: int) -> Fraction:
 
 
 def difference(old: Quantity, new: Quantity) -> str:
-    """How far the new numbers lie from the old ones, in the unit of the new; may be empty."""
-    if not comparable(old, new):
-        return ""
+    """How far the new numbers of a comparable value lie from the old ones, in the unit of the new.
+
+    Empty when the numbers are equal, or stand for different things.
+    """
     if old.form == "list" or len(old.amounts) != len(new.amounts):
         return ""
     if (old.form == "tolerance") != (new.form == "tolerance"):

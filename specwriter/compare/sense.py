@@ -136,9 +136,8 @@ def _slip_warning(old: Quantity, new: Quantity) -> str:
 
 
 def _kind_warning(old: Quantity, new: Quantity) -> str:
-    return f"The two values measure different things: {old.dimension} and {new.dimension}.".replace(
-        "_", " "
-    )
+    before, after = (each.dimension.replace("_", " ") for each in (old, new))
+    return f"The two values measure different things: {before} and {after}."
 
 
 def _judge_words(key: Key, old: Leaf, new: Leaf) -> Judgement:

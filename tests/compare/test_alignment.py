@@ -40,6 +40,22 @@ def test_a_stretch_put_first_is_the_only_addition() -> None:
     assert told(change) == ("added", "stretch of the area", None, written)
 
 
+def test_the_only_stretch_is_compared_however_much_it_changed() -> None:
+    limits = {"roadway": "Mill Lane", "from": "1+00", "to": "5+00", "width": "12 ft"}
+    old = edition("longitudinal_grooving", {"areas.mainline.limits": [{"lanes": "1"}]})
+    new = edition("longitudinal_grooving", {"areas.mainline.limits": [limits]})
+
+    labels = [change.label for change in compare(old, new).changes]
+
+    assert labels == [
+        "roadway of the limits",
+        "start of the limits",
+        "end of the limits",
+        "width of the limits",
+        "lanes of the limits",
+    ]
+
+
 def test_an_area_under_another_id_is_followed() -> None:
     data = data_of(GROOVING)
     data["areas"]["harrow_deck"] = data["areas"].pop("deck")

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
-from specwriter.compare import Comparison, compare
+from specwriter.compare import AlteredFinding, Comparison, compare
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import build_job
 from specwriter.report.comparison_json import comparison_json
-from specwriter.report.comparison_text import comparison_text
+from specwriter.report.comparison_text import comparison_text, summary
 from specwriter.source import Source, read_text
 from tests.support import patched, text_of
 
@@ -181,6 +182,33 @@ def test_a_finding_is_told_with_the_change_behind_it() -> None:
     text = comparison_text(compared(old, new), old.place, new.place)
 
     assert "     Touched by: cover to steel after cutting added.\n" in text
+
+
+def test_findings_are_counted_by_grade() -> None:
+    conflict = replace(COVER, grade=Grade.CONFLICT)
+    changed = AlteredFinding(old=COVER, new=replace(COVER, says="Now 1 in is asked for."))
+    comparison = Comparison(
+        appeared=(COVER, COVER, conflict, conflict), vanished=(conflict,), altered=(changed,)
+    )
+    old, new = editions()
+
+    text = comparison_text(comparison, old.place, new.place)
+
+    assert text.endswith(
+        "no requirement changed; 2 conflicts and 2 open decisions appear, 1 conflict vanishes\n"
+    )
+    assert "OPEN DECISION STAYS, with other values in deck: cover to steel is not given" in text
+    assert "CONFLICT VANISHES in deck" in text
+
+
+def test_a_change_without_findings_says_so() -> None:
+    old, new = editions()
+    assert old.data is not None
+    assert new.data is not None
+
+    comparison = compare(build_job(old.data), build_job(new.data))
+
+    assert summary(comparison).endswith("; no finding appears or vanishes")
 
 
 def test_two_equal_jobs_are_said_to_be_equal() -> None:

@@ -36,6 +36,7 @@ def test_changed_words_are_told_and_duties_pointed_out(
         ("25 ft before and 50 m after", "# before and # after", ["25 ft", "50 m"]),
         ("2 in each lot", "# in each lot", ["2"]),
         ("lots of 5, then 6", "lots of #, then #", ["5", "6"]),
+        ("1/0 in", "1/0 in", []),
         ("ASTM E965", "ASTM E965", []),
         ("every tenth joint", "every tenth joint", []),
     ],
