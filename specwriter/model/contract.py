@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
 from specwriter.model.node import Node
@@ -70,3 +70,5 @@ class Accepted(Node):
     by: str
     on: str
     until: str | None = None
+    wording: str | None = field(default=None, metadata={"key": "for"})
+    """The value at ``at`` as it was written when the finding was accepted."""

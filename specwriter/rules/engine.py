@@ -1,0 +1,91 @@
+"""Runs the rules over a job: findings, what could not be looked at, and rules that broke."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from typing import Any
+
+from specwriter.diagnostic import Finding, NotRun
+from specwriter.model import Area, Job
+from specwriter.rules.registry import RegisteredRule, all_rules
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Defect:
+    """A rule that broke on a job: a fault of this program, not of the job."""
+
+    slug: str
+    error: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleReport:
+    """What the rules found; ``ran`` holds the slugs that could look at something."""
+
+    findings: tuple[Finding, ...] = ()
+    not_run: tuple[NotRun, ...] = ()
+    defects: tuple[Defect, ...] = ()
+    ran: tuple[str, ...] = ()
+
+
+def run_rules(job: Job, rules: Iterable[RegisteredRule] | None = None) -> RuleReport:
+    """Every rule on every area that states what the rule needs; a broken rule stops no other."""
+    findings: list[Finding] = []
+    not_run: list[NotRun] = []
+    defects: list[Defect] = []
+    ran: list[str] = []
+    chosen = tuple(all_rules() if rules is None else rules)
+    for rule in chosen:
+        ready, missing = _ready(rule, job)
+        not_run += missing
+        if not ready.areas:
+            continue
+        ran.append(rule.slug)
+        try:
+            findings += [_signed(rule, found) for found in rule.check(ready)]
+        except Exception as error:
+            defects.append(Defect(slug=rule.slug, error=f"{type(error).__name__}: {error}"))
+    return RuleReport(
+        findings=tuple(_causes(findings, chosen)),
+        not_run=tuple(not_run),
+        defects=tuple(defects),
+        ran=tuple(ran),
+    )
+
+
+def _ready(rule: RegisteredRule, job: Job) -> tuple[Job, list[NotRun]]:
+    """The job with only the areas that state what the rule needs, and the others' reasons."""
+    lacking = {id: _lacking(rule, area) for id, area in job.areas.items()}
+    areas = {id: area for id, area in job.areas.items() if not lacking[id]}
+    missing = [
+        NotRun(slug=rule.slug, title=rule.rule.title, area=id, because=f"{key} is not given")
+        for id, key in lacking.items()
+        if key
+    ]
+    return replace(job, areas=areas), missing
+
+
+def _lacking(rule: RegisteredRule, area: Area) -> str:
+    """The first thing that the rule needs and the area lacks: ``smoothness`` before its keys."""
+    for need in rule.rule.needs:
+        value: Any = area
+        way = need.split(".")
+        for depth, key in enumerate(way, start=1):
+            value = getattr(value, key)
+            if value is None:
+                return ".".join(way[:depth])
+    return ""
+
+
+def _signed(rule: RegisteredRule, finding: Finding) -> Finding:
+    return replace(finding, slug=rule.slug, sources=rule.sources)
+
+
+def _causes(findings: list[Finding], rules: tuple[RegisteredRule, ...]) -> Iterator[Finding]:
+    """The findings without those whose cause is already reported in the same area."""
+    quiet_after = {rule.slug: rule.rule.quiet_after for rule in rules}
+    reported = {(finding.slug, finding.area) for finding in findings}
+    for finding in findings:
+        if not any((cause, finding.area) in reported for cause in quiet_after[finding.slug]):
+            yield finding

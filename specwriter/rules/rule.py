@@ -1,0 +1,58 @@
+"""What a rule says about itself, and how it states a finding."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TypeVar
+
+from specwriter.diagnostic import Basis, Evidence, Finding, Grade
+from specwriter.model import Area, Node
+
+_T = TypeVar("_T")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rule:
+    """The metadata of a rule; the prose stands in the docstring of its module.
+
+    ``needs`` are keys below an area (``smoothness.index``): an area that lacks one is not looked
+    at, and the report says so. ``quiet_after`` names rules whose finding in the same area is the
+    cause: this rule then says nothing. ``base`` is the small job that the examples patch.
+    """
+
+    title: str
+    grade: Grade
+    basis: Basis
+    needs: tuple[str, ...] = ()
+    quiet_after: tuple[str, ...] = ()
+    base: str = "diamond_grinding"
+
+    def finding(
+        self, area: Area | None, says: str, at: Sequence[Evidence], settle: Sequence[str]
+    ) -> Finding:
+        """A finding of this rule; the registry adds its slug and its sources."""
+        return Finding(
+            slug="",
+            grade=self.grade,
+            basis=self.basis,
+            title=self.title,
+            area=area.id if area else None,
+            evidence=tuple(at),
+            says=says,
+            settle=tuple(settle),
+        )
+
+
+def evidence(node: Node, key: str, label: str) -> Evidence:
+    """The requirement under a key of a noun, as it is written in the job."""
+    value = getattr(node, key)
+    written = str(value).lower() if isinstance(value, bool) else str(value)
+    return Evidence(path=node.path_to(key), label=label, written=written)
+
+
+def given(value: _T | None) -> _T:
+    """A value that the rule's ``needs`` promise; anything else is a defect of the rule."""
+    if value is None:
+        raise LookupError("a rule reads a value that its 'needs' do not name")
+    return value

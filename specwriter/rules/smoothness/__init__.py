@@ -1,0 +1,1 @@
+"""Rules on ride quality: index, instrument, sensor, surface, time of the test."""

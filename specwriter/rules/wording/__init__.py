@@ -1,0 +1,1 @@
+"""Rules on how a value is written down."""
