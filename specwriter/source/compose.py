@@ -145,7 +145,9 @@ class Composer:
     def _key(self, key: str, mark: Mark, plain: bool) -> None:
         frame = self._stack[-1]
         if plain and key == "<<":
-            self._say(mark, "'<<' merges other keys in, which a job file does not do", "write them")
+            self._say(
+                mark, "'<<' merges other keys in, which a job file does not do", "write them out"
+            )
             frame.skip_next = True
         elif key in frame.lines:
             says = f"'{key}' stands twice here; the first is in line {frame.lines[key]}"

@@ -7,7 +7,7 @@ from pathlib import Path
 from specwriter.diagnostic import Fault, Place
 from specwriter.source.check import check
 from specwriter.source.compose import Composer
-from specwriter.source.source import Source, nearest
+from specwriter.source.source import Mark, Source, nearest
 from specwriter.source.text import LARGEST, clean, decode, too_large
 
 JOB_FILE = "job.yaml"
@@ -40,27 +40,27 @@ def read_text(text: str, file: str) -> Source:
         file=file,
         text=text,
         data=found.data if usable else None,
-        faults=tuple(sorted((*unseen, *faults), key=_order)),
+        faults=tuple(sorted((*unseen, *faults), key=_place)),
         values=found.values,
         keys=found.keys,
     )
 
 
-def _order(fault: Fault) -> tuple[int, int, str]:
-    return fault.place.line, fault.place.column, fault.says
+def _place(fault: Fault) -> tuple[int, int]:
+    return fault.place.line, fault.place.column
 
 
 def _shape(found: Composer) -> Fault | None:
     """Why the text as a whole is no job, if it is not."""
     todo = "start from a file that 'specwriter new' makes"
     if found.empty:
-        says = "this file holds only comments" if found.text.strip() else "this file is empty"
+        says = "this file holds only comments" if "#" in found.text else "this file is empty"
     elif not isinstance(found.data, dict):
         kind = "a list" if isinstance(found.data, list) else "running text"
         says = f"this file holds {kind}; a job file holds keys, beginning with 'format: 1'"
     else:
         return None
-    mark = nearest(found.values, "")
+    mark = Mark(1, 1) if found.empty else nearest(found.values, "")
     place = Place(file=found.file, line=mark.line, column=mark.column)
     return Fault(place=place, says=says, todo=todo)
 

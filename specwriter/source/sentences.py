@@ -63,7 +63,10 @@ def _last(path: str) -> str:
 
 
 def _owner(path: str) -> str:
-    return f"'{_last(path)}'" if path else "the file"
+    owner, _, last = path.rpartition(".")
+    if last.isdigit():
+        return f"item {int(last) + 1} of '{_last(owner)}'"
+    return f"'{last}'" if path else "the job file"
 
 
 def _name(error: Any, path: str) -> Said:
@@ -95,8 +98,6 @@ def _unknown_keys(error: Any, path: str) -> Iterator[Said]:
     for key in error.instance:
         if key not in allowed:
             says = f"'{key}' is not a key of {_owner(path)}"
-            if not path:
-                says = f"'{key}' is not a key of the job file"
             todo = about_key(key, route_of(path), allowed)
             full = f"{path}.{key}" if path else key
             yield Said(path=full, at_key=True, says=says, todo=todo)
@@ -163,7 +164,9 @@ def _kind(error: Any, path: str) -> Iterator[Said]:
     elif isinstance(instance, dict | list):
         form = error.schema.get("format", "")
         known_form = dimensions(form)[0] in DIMENSIONS if form else False
-        todo = f"write {DIMENSIONS[dimensions(form)[0]]}" if known_form else "write it as one text"
+        todo = "write it as one text"
+        if known_form:
+            todo = f"write number and unit together: {DIMENSIONS[dimensions(form)[0]]}"
         yield _one_value(instance, path, todo)
     elif wanted == "integer":
         todo = f"write '{_last(path)}: {error.schema['const']}', without quotes"

@@ -100,6 +100,7 @@ _WORDS = {
     "department": "agency",
     "sand_patch": "MTD",
     "no": "none",
+    "false": "none",
     "concrete": "jointed_plain_concrete",
 }
 
@@ -168,7 +169,9 @@ def _distance(home: Route, route: Route) -> int:
     shared = 0
     while shared < min(len(home), len(route)) and home[shared] == route[shared]:
         shared += 1
-    return len(home) + len(route) - 2 * shared
+    # A test of something is named like the thing; the thing itself is meant more often.
+    far = 4 if "testing" in home and "testing" not in route else 0
+    return len(home) + len(route) - 2 * shared + far
 
 
 def _block(home: Route, route: Route) -> str:

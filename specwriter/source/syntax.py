@@ -267,6 +267,9 @@ def _indentation(t: _Trouble) -> _Answer:
     above = t.previous()
     if above is not None and t.lines[above].startswith("..."):
         return above, 0, "'...' ends the file, yet more follows", "take the line out"
+    is_item = above is None or re.match(r"\s*- ", t.lines[above])
+    if above is not None and not is_item and (slip := _no_colon(t.lines, above)):
+        return slip
     says = "the indentation of this line fits none of the lines above"
     if above is None:
         return t.line, indent, says, "line it up with the keys that it belongs to"

@@ -20,7 +20,7 @@ _UNSEEN = re.compile(
 )
 _NO_BREAK_SPACE = re.compile(r"(?:^[ \xa0]*|[:\-,] *)(\xa0)", re.MULTILINE)
 _NAMES = {
-    "\x00": "a null character",
+    "\x00": "an empty character",
     "\ufeff": "a byte order mark",
     "\u200b": "a zero-width space",
     "\u2060": "a word joiner",

@@ -40,11 +40,11 @@ def check_value(value: Any, form: str) -> bool:
 
 def _check_date(text: str) -> None:
     todo = "write year, month and day, such as 2027-02-01"
-    match = re.fullmatch(r"(\d{4})-?(\d\d)-?(\d\d)", text)
-    if match is None:
+    match = re.fullmatch(r"(\d{4})([-/. ]?)(\d\d?)\2(\d\d?)", text)
+    if match is None or not (match[2] or len(text) == len("20270201")):
         raise ValueFault(f"'{text}' is not a date", 0, len(text), todo)
     try:
-        day = date(*(int(part) for part in match.groups()))
+        day = date(int(match[1]), int(match[3]), int(match[4]))
     except ValueError:
         says = f"'{text}' is not a day of the calendar"
         raise ValueFault(says, 0, len(text), todo) from None
