@@ -5,6 +5,7 @@ from __future__ import annotations
 import types
 from collections.abc import Mapping
 from dataclasses import Field, fields, is_dataclass
+from decimal import Decimal
 from functools import cache
 from typing import TYPE_CHECKING, Any, Literal, Union, get_args, get_origin, get_type_hints
 
@@ -60,12 +61,17 @@ def _build_value(kind: Any, data: Any, path: str) -> Any:
     if origin is dict:
         return {key: _build_entry(arguments[1], item, path, key) for key, item in data.items()}
     if kind is Quantity:
-        return parse(str(data))
+        return parse(_written(data))
     if isinstance(kind, type) and is_dataclass(kind):
         return _build_node(kind, data, path, {})
     if origin is Literal or kind is str:
-        return str(data)
+        return _written(data)
     return data
+
+
+def _written(data: Any) -> str:
+    # str() turns small decimals into powers of ten.
+    return format(data, "f") if isinstance(data, Decimal) else str(data)
 
 
 def _build_entry(kind: Noun, data: Any, path: str, key: str) -> Any:

@@ -11,7 +11,7 @@ from typing import Any
 from specwriter.quantity import DIMENSIONS, ValueFault
 from specwriter.source.schema import route_of, textures_of
 from specwriter.source.suggest import about_key, known, meant_key, meant_words, plain
-from specwriter.source.values import dimensions, written
+from specwriter.source.values import dimensions, wanted, written
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,7 +46,7 @@ def sentences(error: Any) -> Iterator[Said]:
     elif error.validator == "enum":
         yield _place_of_texture(error, path) if "then" in steps else _word(error, path)
     elif error.validator == "format":
-        yield _value(error.cause, path)
+        yield _value(error, path)
     elif error.validator == "type":
         yield from _kind(error, path)
     elif error.validator == "const":
@@ -132,8 +132,10 @@ def _word(error: Any, path: str) -> Said:
     return Said(path=path, says=says, todo=f"{ask}{known('words', words)}", rank=0)
 
 
-def _value(fault: ValueFault, path: str) -> Said:
-    return Said(path=path, says=fault.says, todo=fault.todo, column=fault.column, width=fault.width)
+def _value(error: Any, path: str) -> Said:
+    fault: ValueFault = error.cause
+    todo = fault.todo or f"write {wanted(dimensions(error.validator_value))}"
+    return Said(path=path, says=fault.says, todo=todo, column=fault.column, width=fault.width)
 
 
 def _no_value(path: str) -> Said:

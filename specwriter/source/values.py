@@ -65,7 +65,7 @@ def _check_quantity(text: str, kinds: tuple[str, ...]) -> None:
     if len(kinds) > 1 and not found & set(kinds):
         bare = found == {"number"}
         says = f"'{text}' has no unit" if bare else f"'{text}' is {_name(found.pop())}"
-        raise ValueFault(says, 0, len(text), f"write {_wanted(kinds)}")
+        raise ValueFault(says, 0, len(text), f"write {wanted(kinds)}")
     first = quantity.amounts[0]
     if first.value < 0 and first.unit.dimension not in _MAY_BE_NEGATIVE:
         raise ValueFault(f"'{text}' is below zero", 0, len(text), "write it without the minus sign")
@@ -83,10 +83,11 @@ def _refuse_look_alikes(text: str, kinds: tuple[str, ...]) -> None:
     elif text.lower() in ("yes", "no", "on", "off", "tbd", "n/a", "none"):
         says = f"'{text}' is not a value"
     if says:
-        raise ValueFault(says, 0, len(text), f"write {_wanted(kinds)}, or leave the key out")
+        raise ValueFault(says, 0, len(text), f"write {wanted(kinds)}, or leave the key out")
 
 
-def _wanted(kinds: tuple[str, ...]) -> str:
+def wanted(kinds: tuple[str, ...]) -> str:
+    """The kinds of quantity in words, with examples; three at most."""
     return ", or ".join(DIMENSIONS[kind] for kind in kinds[:3])
 
 

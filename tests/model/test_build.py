@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import pytest
 
-from specwriter.model import Job
+from specwriter.model import Job, build_job
 from tests.support import EXAMPLES, TEXTURES, job
 
 
@@ -47,3 +49,19 @@ def test_a_patch_sets_adds_and_removes() -> None:
 
 def test_a_job_without_conditions_has_empty_ones() -> None:
     assert job("runway_grooving").conditions.path == "conditions"
+
+
+def test_decimals_keep_their_writing() -> None:
+    built = build_job(
+        {
+            "format": 1,
+            "project": {"title": "Grooving", "agency": "Roads"},
+            "areas": {},
+            "pay_items": {"a": {"number": Decimal("614.10"), "name": "Grooving", "unit": "SY"}},
+            "residue": {"ph": Decimal("0.0000001")},
+        }
+    )
+
+    assert built.pay_items["a"].number == "614.10"
+    assert built.residue is not None
+    assert str(built.residue.ph) == "0.0000001"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 
 import pytest
@@ -108,19 +107,6 @@ def test_a_folder_points_to_the_job_in_it(tmp_path: Path) -> None:
 
 def test_a_folder_without_a_job_is_a_folder(tmp_path: Path) -> None:
     assert said(tmp_path) == ["1:1: this is a folder, not a job file; give the job file in it"]
-
-
-@pytest.mark.skipif(
-    not hasattr(os, "geteuid") or os.geteuid() == 0, reason="the superuser may read every file"
-)
-def test_a_file_without_the_right_to_read_it(tmp_path: Path) -> None:
-    path = tmp_path / "job.yaml"
-    path.write_text(GOOD, encoding="utf-8")
-    path.chmod(0)
-
-    assert said(path) == [
-        "1:1: this file may not be read; ask for the right to read it, or copy it"
-    ]
 
 
 def test_a_denied_file_says_so(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
