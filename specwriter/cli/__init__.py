@@ -1,5 +1,5 @@
 """The command line: the only code that reads arguments, prints or exits."""
 
+from specwriter.cli.main import run
 
-def run() -> None:
-    """Run the command line."""
+__all__ = ["run"]

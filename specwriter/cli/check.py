@@ -1,0 +1,36 @@
+"""``specwriter check``: what in a job cannot stand, is open, or asks for care."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from specwriter.cli import exit_codes
+from specwriter.cli.options import FILE, GRADES, REPORT_FORMAT, code_of
+from specwriter.cli.output import emit, report
+from specwriter.diagnostic import Grade
+
+
+@click.command()
+@click.argument("jobs", metavar="JOB...", nargs=-1, required=True, type=FILE)
+@REPORT_FORMAT
+@click.option(
+    "--fail-on",
+    type=GRADES,
+    default="conflict",
+    show_default=True,
+    help="The mildest grade that gives exit code 1.",
+)
+@click.option("--not-run", is_flag=True, help="List every check that could not look, and why.")
+def command(jobs: tuple[Path, ...], form: str, fail_on: str, not_run: bool) -> int:
+    """Check job files: conflicts, open decisions, cautions and notes, each with its place."""
+    from specwriter.report.check_json import check_json
+    from specwriter.workflow import check
+
+    results = [check(path) for path in jobs]
+    if form == "json":
+        emit(check_json(results))
+    else:
+        report(results, every_check=not_run)
+    return exit_codes.worst(code_of(each, Grade(fail_on)) for each in results)

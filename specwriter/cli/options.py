@@ -1,0 +1,44 @@
+"""Options and steps that several commands share."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from specwriter.cli import exit_codes
+from specwriter.diagnostic import Grade
+
+if TYPE_CHECKING:
+    from specwriter.report.result import CheckResult
+
+FILE = click.Path(path_type=Path)
+REPORT_FORMAT = click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json"]),
+    default="text",
+    show_default=True,
+    help="Form of the report.",
+)
+GRADES = click.Choice([grade.value for grade in Grade])
+
+
+def unopened(result: CheckResult) -> str:
+    """The one line on a file that could not even be opened; empty when it was."""
+    path = Path(result.source.file)
+    if result.job is not None or (path.is_file() and os.access(path, os.R_OK)):
+        return ""
+    fault = result.source.faults[0]
+    return f"specwriter: {path}: {fault.says}; {fault.todo}"
+
+
+def code_of(result: CheckResult, fail_on: Grade) -> int:
+    """The exit code that a checked job earns."""
+    if result.job is None:
+        return exit_codes.USAGE if unopened(result) else exit_codes.UNREADABLE
+    if result.defects:
+        return exit_codes.DEFECT
+    return exit_codes.FOUND if result.at_least(fail_on) else exit_codes.OK

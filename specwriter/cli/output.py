@@ -1,0 +1,51 @@
+"""The two ways out: results to stdout, progress and failures to stderr."""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+import click
+
+from specwriter.cli.options import unopened
+
+if TYPE_CHECKING:
+    from specwriter.report.result import CheckResult
+
+
+def emit(text: str) -> None:
+    """Write a result. A reader who closes the pipe early wants no more, and that is no failure."""
+    try:
+        click.echo(text, nl=False)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # Python flushes stdout once more at exit; without this that prints a traceback.
+        nowhere = os.open(os.devnull, os.O_WRONLY)
+        os.dup2(nowhere, sys.stdout.fileno())
+        os.close(nowhere)
+
+
+def say(text: str) -> None:
+    """Write a line of progress, or the one line that says why nothing was done."""
+    click.echo(text, err=True)
+
+
+def colour_wanted() -> bool:
+    """Colour only on a terminal, and not when NO_COLOR is set to anything."""
+    return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
+
+
+def report(results: Sequence[CheckResult], *, every_check: bool = False) -> None:
+    """The text reports of checked jobs; a file that could not be opened is one line of failure."""
+    from specwriter.report.check_text import check_text
+
+    texts = []
+    for result in results:
+        if line := unopened(result):
+            say(line)
+        else:
+            texts.append(check_text(result, colour=colour_wanted(), every_check=every_check))
+    if texts:
+        emit("\n".join(texts))

@@ -1,0 +1,144 @@
+"""A check as text, plain enough to be read aloud at a meeting.
+
+::
+
+    CONFLICT in mainline: groove, land and spacing disagree                 groove-land-spacing
+       job.yaml:16:14   groove width   1/8 in
+       job.yaml:17:13   land width     1/2 in
+       job.yaml:18:16   spacing        3/4 in
+       A 1/8 in groove and a 1/2 in land repeat every 5/8 in, not every 3/4 in.
+       To settle: spacing 5/8 in, or land 5/8 in, or groove 1/4 in.
+"""
+
+from __future__ import annotations
+
+import textwrap
+from collections import defaultdict
+from collections.abc import Iterator
+
+from specwriter.diagnostic import Finding, Grade, NotRun
+from specwriter.report.fault_text import fault_text
+from specwriter.report.result import CheckResult
+from specwriter.report.sentences import CAUTION, counted, grades, ways_out
+from specwriter.rules import Defect
+from specwriter.rules.acceptance import AcceptedFinding
+
+WIDTH = 96
+_INDENT = "   "
+_COLOURS = {
+    Grade.CONFLICT: "\033[1;31m",
+    Grade.OPEN: "\033[1;35m",
+    Grade.CAUTION: "\033[1;33m",
+    Grade.NOTE: "\033[1;36m",
+}
+_PLAIN = "\033[0m"
+
+
+def check_text(result: CheckResult, *, colour: bool = False, every_check: bool = False) -> str:
+    """The whole report; ``every_check`` lists each check that could not look."""
+    if result.job is None:
+        return fault_text(result.source)
+    blocks = [_finding(result, each, colour) for each in result.findings]
+    blocks += [_accepted(result, each) for each in result.accepted]
+    blocks += [_defect(each) for each in result.defects]
+    blocks.append("\n".join(_closing(result, every_check)))
+    return "\n\n".join(blocks) + "\n"
+
+
+def summary(result: CheckResult) -> str:
+    """One line: ``2 conflicts, 1 caution; 1 accepted; 12 rules ran``."""
+    parts = [grades(result.findings)]
+    if result.accepted:
+        parts.append(f"{len(result.accepted)} accepted")
+    parts.append(f"{counted(len(result.ran), 'rule', 'rules')} ran")
+    return "; ".join(parts)
+
+
+def _finding(result: CheckResult, finding: Finding, colour: bool) -> str:
+    word = finding.grade.value.upper()
+    lines = _head(word, finding)
+    if colour:
+        lines[0] = _COLOURS[finding.grade] + word + _PLAIN + lines[0].removeprefix(word)
+    lines += _places(result, finding)
+    lines.append(_wrapped(finding.says))
+    if finding.settle:
+        lines.append(_wrapped(f"To settle: {ways_out(finding.settle)}"))
+    if finding.sources:
+        lines.append(_wrapped(f"Basis: {finding.basis}. Source: {'; '.join(finding.sources)}."))
+    return "\n".join(lines)
+
+
+def _head(word: str, finding: Finding) -> list[str]:
+    where = f" in {finding.area}" if finding.area else ""
+    head = f"{word}{where}: {finding.title}"
+    if len(head) + 2 + len(finding.slug) > WIDTH:
+        return [head, finding.slug.rjust(WIDTH)]
+    return [head + finding.slug.rjust(WIDTH - len(head))]
+
+
+def _places(result: CheckResult, finding: Finding) -> Iterator[str]:
+    """Place, name and wording of each requirement, in columns."""
+    rows = [
+        (str(result.source.place(each.path)), each.label, each.written) for each in finding.evidence
+    ]
+    place = max((len(row[0]) for row in rows), default=0)
+    label = max((len(row[1]) for row in rows), default=0)
+    for row in rows:
+        yield f"{_INDENT}{row[0]:{place}}   {row[1]:{label}}   {row[2]}"
+
+
+def _accepted(result: CheckResult, accepted: AcceptedFinding) -> str:
+    entry = accepted.entry
+    until = f", until {entry.until}" if entry.until else ""
+    lines = _head(f"ACCEPTED {accepted.finding.grade.value}", accepted.finding)
+    lines += _places(result, accepted.finding)
+    lines.append(_wrapped(accepted.finding.says))
+    lines.append(_wrapped(f"Accepted by {entry.by} on {entry.on}{until}: {entry.because}"))
+    return "\n".join(lines)
+
+
+def _defect(defect: Defect) -> str:
+    return _wrapped(
+        f"DEFECT OF THIS PROGRAM: the check {defect.slug} broke ({defect.error}); the other checks "
+        "ran. Please report it with the job file.",
+        "",
+    )
+
+
+def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:
+    yield f"{result.source.file}: {summary(result)}."
+    if result.not_run and every_check:
+        yield "Not checked:"
+        yield from (_not_run(each) for each in result.not_run)
+    elif result.not_run:
+        yield _wrapped(f"Not checked: {'; '.join(_reasons(result.not_run))}.", "", _INDENT)
+    yield _wrapped(CAUTION, "")
+
+
+def _not_run(each: NotRun) -> str:
+    where = f" in {each.area}" if each.area else ""
+    return _wrapped(f"{each.slug}{where}: {each.because}", _INDENT, _INDENT * 2)
+
+
+def _reasons(not_run: tuple[NotRun, ...]) -> Iterator[str]:
+    """Each reason once, with the areas it holds in and how many checks wait for it."""
+    areas: defaultdict[str, dict[str, None]] = defaultdict(dict)
+    slugs: defaultdict[str, set[str]] = defaultdict(set)
+    for each in not_run:
+        slugs[each.because].add(each.slug)
+        if each.area:
+            areas[each.because][each.area] = None
+    for because, waiting in slugs.items():
+        where = f" in {', '.join(areas[because])}" if areas[because] else ""
+        yield f"{because}{where} ({counted(len(waiting), 'check', 'checks')})"
+
+
+def _wrapped(text: str, opening: str = _INDENT, following: str | None = None) -> str:
+    return textwrap.fill(
+        text,
+        WIDTH,
+        initial_indent=opening,
+        subsequent_indent=opening if following is None else following,
+        break_long_words=False,
+        break_on_hyphens=False,
+    )

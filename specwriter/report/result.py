@@ -1,0 +1,34 @@
+"""What a check of one job file came to; every form of the report is made from it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from specwriter.diagnostic import Finding, Grade, NotRun
+from specwriter.model import Job
+from specwriter.reconcile import Verdict
+from specwriter.rules import Defect
+from specwriter.rules.acceptance import AcceptedFinding
+from specwriter.source import Source
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckResult:
+    """``job`` is ``None`` when the source has faults; then nothing else was looked at.
+
+    ``findings`` stand, in the order of grade and place; ``ran`` are the slugs of the rules that
+    could look at something.
+    """
+
+    source: Source
+    job: Job | None = None
+    findings: tuple[Finding, ...] = ()
+    accepted: tuple[AcceptedFinding, ...] = ()
+    not_run: tuple[NotRun, ...] = ()
+    verdicts: tuple[Verdict, ...] = ()
+    defects: tuple[Defect, ...] = ()
+    ran: tuple[str, ...] = ()
+
+    def at_least(self, grade: Grade) -> tuple[Finding, ...]:
+        """The findings that are as serious as ``grade`` or more so."""
+        return tuple(each for each in self.findings if each.grade.at_least(grade))

@@ -1,0 +1,40 @@
+"""Counting and joining in plain words, for every report in text."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from specwriter.diagnostic import Finding, Grade
+
+CAUTION = (
+    "This report finds what its checks look for and nothing else. Local codes, the agency's own "
+    "requirements and the licensed engineer of record govern."
+)
+_PLURALS = {
+    Grade.CONFLICT: "conflicts",
+    Grade.OPEN: "open decisions",
+    Grade.CAUTION: "cautions",
+    Grade.NOTE: "notes",
+}
+_SINGULARS = {Grade.OPEN: "open decision"}
+
+
+def counted(number: int, singular: str, plural: str) -> str:
+    """``1 conflict`` or ``2 conflicts``."""
+    return f"{number} {singular if number == 1 else plural}"
+
+
+def grades(findings: Iterable[Finding]) -> str:
+    """Findings counted by grade: ``1 conflict, 2 cautions``; ``nothing found`` when none."""
+    found = [finding.grade for finding in findings]
+    parts = [
+        counted(found.count(grade), _SINGULARS.get(grade, grade.value), _PLURALS[grade])
+        for grade in Grade
+        if grade in found
+    ]
+    return ", ".join(parts) or "nothing found"
+
+
+def ways_out(settle: Sequence[str]) -> str:
+    """The ways to settle a finding, as one sentence."""
+    return ", or ".join(way.rstrip(".") for way in settle) + "."

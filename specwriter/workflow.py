@@ -1,0 +1,198 @@
+"""The use cases as plain functions: paths in, result objects out. Nothing here prints or writes."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from specwriter.diagnostic import Finding, Grade
+from specwriter.model import Job, build_job
+from specwriter.source import Source, read_source
+
+if TYPE_CHECKING:
+    from specwriter.assemble import Document
+    from specwriter.compare import Comparison
+    from specwriter.reconcile import Reconciliation
+    from specwriter.report.result import CheckResult
+    from specwriter.rules import Defect
+
+FORMATS = ("docx", "html", "md")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Loaded:
+    """A job file as read; ``job`` is ``None`` when the source has faults."""
+
+    source: Source
+    job: Job | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Drafted:
+    """A special provision and its files: format → content."""
+
+    document: Document
+    contents: dict[str, bytes]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Compared:
+    """Two checked jobs; ``comparison`` is ``None`` when one of them has faults."""
+
+    old: CheckResult
+    new: CheckResult
+    comparison: Comparison | None
+
+
+def load(path: Path) -> Loaded:
+    """Read a job file. Never raises on bad input: the faults are in the source."""
+    source = read_source(path)
+    readable = source.data is not None and not source.faults
+    return Loaded(source=source, job=build_job(source.data or {}) if readable else None)
+
+
+def check(path: Path) -> CheckResult:
+    """Read a job file and check it: relations, rules, then what somebody has accepted."""
+    from specwriter.report.result import CheckResult
+    from specwriter.rules import run_rules
+    from specwriter.rules.acceptance import settle
+
+    loaded = load(path)
+    if loaded.job is None:
+        return CheckResult(source=loaded.source)
+    solved, tied, broken = _reconciled(loaded.job)
+    rules = run_rules(loaded.job)
+    found = (*tied, *rules.findings)
+    settled = settle(loaded.job, found, {*slugs(), *(each.slug for each in found)})
+    order = _by_grade_and_place(loaded.source)
+    return CheckResult(
+        source=loaded.source,
+        job=loaded.job,
+        findings=tuple(sorted(settled.standing, key=order)),
+        accepted=tuple(sorted(settled.accepted, key=lambda each: order(each.finding))),
+        not_run=(*(solved.not_run if solved else ()), *rules.not_run),
+        verdicts=solved.verdicts if solved else (),
+        defects=(*broken, *rules.defects),
+        ran=rules.ran,
+    )
+
+
+def _reconciled(
+    job: Job,
+) -> tuple[Reconciliation | None, tuple[Finding, ...], tuple[Defect, ...]]:
+    """The reconciliation and its findings; when it breaks, the rules still run."""
+    from specwriter.reconcile import findings_of, reconcile
+    from specwriter.rules import Defect
+
+    try:
+        solved = reconcile(job)
+        return solved, tuple(findings_of(solved)), ()
+    except Exception as error:
+        return None, (), (Defect(slug="reconcile", error=f"{type(error).__name__}: {error}"),)
+
+
+def _by_grade_and_place(source: Source) -> Callable[[Finding], tuple[int, int, int, str]]:
+    def order(finding: Finding) -> tuple[int, int, int, str]:
+        place = source.place(finding.path)
+        return finding.grade.rank, place.line, place.column, finding.slug
+
+    return order
+
+
+def slugs() -> tuple[str, ...]:
+    """Every name that a check can have, in alphabetical order."""
+    return tuple(explanations())
+
+
+def draft(
+    checked: CheckResult, formats: Iterable[str] = ("docx",), clauses: Path | None = None
+) -> Drafted:
+    """The special provision of a checked job, in the formats asked for.
+
+    Raises ``assemble.LibraryError`` when the clause library has faults, ``ValueError`` when the
+    job could not be read.
+    """
+    from specwriter.assemble import assemble, load_library
+
+    if checked.job is None:
+        raise ValueError("a job with faults cannot be drafted")
+    text = checked.source.text
+    document = assemble(
+        checked.job,
+        load_library(clauses),
+        status=_status(checked),
+        job_text=text,
+        job_digest=hashlib.sha256(text.encode("utf-8")).hexdigest(),
+    )
+    return Drafted(document=document, contents={each: _render(document, each) for each in formats})
+
+
+def _status(checked: CheckResult) -> str:
+    count = len(checked.at_least(Grade.CONFLICT))
+    if not count:
+        return ""
+    conflicts = "1 UNSETTLED CONFLICT" if count == 1 else f"{count} UNSETTLED CONFLICTS"
+    return f"DRAFT WITH {conflicts} - NOT FOR A CONTRACT"
+
+
+def _render(document: Document, format: str) -> bytes:
+    if format == "docx":
+        from specwriter.render.docx import render_docx
+
+        return render_docx(document)
+    if format == "html":
+        from specwriter.render.html import render_html
+
+        return render_html(document).encode("utf-8")
+    from specwriter.render.markdown import render_markdown
+
+    return render_markdown(document).encode("utf-8")
+
+
+def compare(old: Path, new: Path) -> Compared:
+    """Check two job files and compare them, requirement by requirement."""
+    from specwriter import compare as comparing
+
+    before, after = check(old), check(new)
+    comparison = None
+    if before.job is not None and after.job is not None:
+        comparison = comparing.compare(before.job, after.job, before.findings, after.findings)
+    return Compared(old=before, new=after, comparison=comparison)
+
+
+def new_job(texture: str) -> str:
+    """The commented job file that a job of this texture starts from; ``KeyError`` if unknown."""
+    from specwriter.source import starter
+
+    return starter(texture)
+
+
+def explain(slug: str) -> str:
+    """The page on one check; ``KeyError`` when there is none of that name."""
+    pages = explanations()
+    return pages[slug]()
+
+
+def explanations() -> dict[str, Callable[[], str]]:
+    """Slug → the page on it, for every rule, relation and the acceptance of findings."""
+    from functools import partial
+
+    from specwriter.reconcile.registry import all_relations
+    from specwriter.report import explain_text as page
+    from specwriter.rules import all_rules
+    from specwriter.rules.acceptance import SLUG
+
+    pages: dict[str, Callable[[], str]] = {SLUG: page.acceptance_text}
+    pages |= {each.slug: partial(page.relation_text, each) for each in all_relations()}
+    pages |= {each.slug: partial(page.rule_text, each) for each in all_rules()}
+    return dict(sorted(pages.items()))
+
+
+def schema_file() -> Path:
+    """Where the JSON Schema of the job file lies."""
+    from specwriter import source
+
+    return Path(source.__file__).with_name("schema.json")
