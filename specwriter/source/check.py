@@ -12,7 +12,7 @@ from specwriter.source.compose import Composer
 from specwriter.source.schema import leaves, schema
 from specwriter.source.sentences import Said, sentences
 from specwriter.source.source import LINE_BREAK, nearest
-from specwriter.source.suggest import similar
+from specwriter.source.suggest import meant_key, similar
 from specwriter.source.values import check_value
 
 
@@ -47,6 +47,8 @@ def _validator() -> Any:
 def _pay_items(data: dict[str, Any]) -> Iterator[Said]:
     """Pay items named by an area or by the residue must be there."""
     items = data.get("pay_items")
+    if items is None and any(meant_key(key, ("pay_items",)) for key in data):
+        return  # the misspelt key is said already
     known = list(items) if isinstance(items, dict) else []
     areas = data.get("areas")
     owners = (

@@ -114,7 +114,7 @@ class Composer:
     def _alias(self, event: Any) -> None:
         mark = _mark(event)
         top = self._stack[-1] if self._stack else None
-        if top is not None and not top.skip_next:
+        if top is None or not top.skip_next:
             says = f"'*{event.anchor}' refers to a value elsewhere, which a job file does not do"
             self._say(mark, says, "write the value out; a text that begins with '*' needs quotes")
         if self._awaits_key():

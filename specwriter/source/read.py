@@ -32,10 +32,11 @@ def read_text(text: str, file: str) -> Source:
     found = Composer(file, readable).read()
     lines = {fault.place.line for fault in unseen}
     faults = [fault for fault in found.faults if fault.place.line not in lines]
-    if found.complete:
-        shape = _shape(found)
-        faults += [shape] if shape else [f for f in check(found) if f.place.line not in lines]
     usable = found.complete and isinstance(found.data, dict)
+    if usable:
+        faults += [fault for fault in check(found) if fault.place.line not in lines]
+    elif not faults:
+        faults = [_shape(found)]
     return Source(
         file=file,
         text=text,
@@ -50,16 +51,14 @@ def _place(fault: Fault) -> tuple[int, int]:
     return fault.place.line, fault.place.column
 
 
-def _shape(found: Composer) -> Fault | None:
-    """Why the text as a whole is no job, if it is not."""
+def _shape(found: Composer) -> Fault:
+    """Why the text as a whole is no job."""
     todo = "start from a file that 'specwriter new' makes"
     if found.empty:
         says = "this file holds only comments" if "#" in found.text else "this file is empty"
-    elif not isinstance(found.data, dict):
+    else:
         kind = "a list" if isinstance(found.data, list) else "running text"
         says = f"this file holds {kind}; a job file holds keys, beginning with 'format: 1'"
-    else:
-        return None
     mark = Mark(1, 1) if found.empty else nearest(found.values, "")
     place = Place(file=found.file, line=mark.line, column=mark.column)
     return Fault(place=place, says=says, todo=todo)

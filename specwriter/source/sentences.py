@@ -11,7 +11,7 @@ from typing import Any
 from specwriter.quantity import DIMENSIONS, ValueFault
 from specwriter.source.schema import route_of, textures_of
 from specwriter.source.suggest import about_key, known, meant_key, meant_words, plain
-from specwriter.source.values import dimensions, wanted, written
+from specwriter.source.values import dimensions, written
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,6 +62,10 @@ def _last(path: str) -> str:
     return path.rpartition(".")[2]
 
 
+def _join(path: str, key: str) -> str:
+    return f"{path}.{key}" if path else key
+
+
 def _owner(path: str) -> str:
     owner, _, last = path.rpartition(".")
     if last.isdigit():
@@ -95,12 +99,27 @@ def _place_of_texture(error: Any, path: str) -> Said:
 
 def _unknown_keys(error: Any, path: str) -> Iterator[Said]:
     allowed = list(error.schema["properties"])
-    for key in error.instance:
-        if key not in allowed:
+    before = ""
+    cut: dict[str, str] = {}
+    for key, value in error.instance.items():
+        if key in allowed:
+            before = key
+        elif before and value is None and not re.fullmatch(r"[A-Za-z]\w*", key):
+            comma = "," if key[0].isdigit() else ", "
+            cut[before] = cut.get(before, written(error.instance[before])) + comma + key
+        else:
             says = f"'{key}' is not a key of {_owner(path)}"
             todo = about_key(key, route_of(path), allowed)
-            full = f"{path}.{key}" if path else key
-            yield Said(path=full, at_key=True, says=says, todo=todo)
+            yield Said(path=_join(path, key), at_key=True, says=says, todo=todo)
+    for key, whole in cut.items():
+        yield _cut_at_comma(_join(path, key), written(error.instance[key]), whole)
+
+
+def _cut_at_comma(path: str, value: str, whole: str) -> Said:
+    """Inside braces a comma ends a value, so the rest of ``35,000 lb`` looks like a key."""
+    says = f"'{value}' ends at the comma, because it stands in braces"
+    todo = f'put quotes around the whole value: "{whole}"'
+    return Said(path=path, says=says, todo=todo, rank=-1)
 
 
 def _missing_keys(error: Any, path: str) -> Iterator[Said]:
@@ -115,7 +134,7 @@ def _missing_keys(error: Any, path: str) -> Iterator[Said]:
         todo = f"add '{key}': {what[0].lower()}{what[1:]}"
         says = f"{_owner(path)} has no '{key}'"
         # One path may miss several keys, so each is filed under the path of the missing key.
-        yield Said(path=f"{path}.{key}" if path else key, at_key=True, says=says, todo=todo)
+        yield Said(path=_join(path, key), at_key=True, says=says, todo=todo)
 
 
 def _word(error: Any, path: str) -> Said:
@@ -134,8 +153,7 @@ def _word(error: Any, path: str) -> Said:
 
 def _value(error: Any, path: str) -> Said:
     fault: ValueFault = error.cause
-    todo = fault.todo or f"write {wanted(dimensions(error.validator_value))}"
-    return Said(path=path, says=fault.says, todo=todo, column=fault.column, width=fault.width)
+    return Said(path=path, says=fault.says, todo=fault.todo, column=fault.column, width=fault.width)
 
 
 def _no_value(path: str) -> Said:

@@ -68,6 +68,8 @@ _KEYS = {
     "department": "agency",
     "units": "governing_units",
     "skid": "friction",
+    "weight": "mass",
+    "footprint": "sensor_width",
     "site": "conditions",
     "zones": "areas",
     "sections": "areas",
@@ -133,7 +135,7 @@ def about_key(key: str, route: Route, allowed: Sequence[str]) -> str:
         return limit
     if plain(key) in ("tolerance", "plus_minus") and "width" in allowed:
         return "write the tolerance with its value, such as 3/16 in ± 1/16 in"
-    if plain(key) in ("unit", "units", "value") and route:
+    if plain(key) in ("unit", "units", "value") and route and "unit" not in allowed:
         return "write number and unit together, such as 3/4 in"
     if route[-1:] == ("testing",) and (*route[:-1], key) in homes().get("test", ()):
         return f"the test of '{key}' stands under '{key}', in its key 'test'"

@@ -213,6 +213,8 @@ def _line_above(t: _Trouble) -> _Answer:
         return _no_colon(t.lines, t.opened[0])
     if "mapping values" not in t.problem:
         return None
+    if dash := re.match(r"\s*-(?=[^\s-])", t.lines[t.line]):
+        return t.line, dash.end() - 1, "there is no space behind '-'", "begin each item with '- '"
     if re.search(r":\s", t.before) or re.search(r"[\"']\s*$", t.before):
         says = "a second ':' stands in this line"
         return t.line, t.column, says, "put the value in quotes, or give each key its own line"
@@ -255,6 +257,10 @@ def _item(t: _Trouble) -> _Answer:
         says = "this line stands among the items of a list but does not begin with '- '"
         return t.line, _indent(line), says, "begin it with '- ', or indent it like the key it is"
     if "block mapping" in t.context and re.match(r"\s*- ", line):
+        above = t.previous()
+        if above is not None and re.match(r"\s*{", t.lines[above]):
+            says = "there is no '- ' before this item of a list"
+            return above, _indent(t.lines[above]), says, "begin each item with '- '"
         says = "an item of a list stands among keys"
         return t.line, _indent(line), says, "put it below the key whose list it belongs to"
     return None

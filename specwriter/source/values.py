@@ -7,8 +7,10 @@ from datetime import date
 from decimal import Decimal
 from typing import Any
 
-from specwriter.quantity import DIMENSIONS, ValueFault, parse
+from specwriter.quantity import DIMENSIONS, UNITS, Quantity, ValueFault, parse
 
+_DASH = re.compile(r"([^+±]*\d[^+±]*?)(?:\s+-\s+|\s*[–—]\s*)(\d[^+±]*)")
+_DASH_BETWEEN_DECIMALS = re.compile(r"(\d*\.\d+)-(\d*\.\d+.*)")
 _MAY_BE_NEGATIVE = ("temperature", "slope", "money", "percent", "angle")
 
 
@@ -60,19 +62,49 @@ def _check_time(text: str) -> None:
 
 def _check_quantity(text: str, kinds: tuple[str, ...]) -> None:
     _refuse_look_alikes(text, kinds)
-    quantity = parse(text, kinds[0] if len(kinds) == 1 else None)
+    try:
+        quantity = parse(text, kinds[0] if len(kinds) == 1 else None)
+    except ValueFault as fault:
+        raise _better(fault, text, kinds) from None
     found = {amount.unit.dimension for amount in quantity.amounts}
     if len(kinds) > 1 and not found & set(kinds):
         bare = found == {"number"}
         says = f"'{text}' has no unit" if bare else f"'{text}' is {_name(found.pop())}"
         raise ValueFault(says, 0, len(text), f"write {wanted(kinds)}")
+    _check_order(text, quantity)
+
+
+def _check_order(text: str, quantity: Quantity) -> None:
     first = quantity.amounts[0]
     if first.value < 0 and first.unit.dimension not in _MAY_BE_NEGATIVE:
         raise ValueFault(f"'{text}' is below zero", 0, len(text), "write it without the minus sign")
+    if quantity.form == "range" and quantity.amounts[1].base < first.base:
+        says = f"'{text}' runs from the larger value to the smaller"
+        raise ValueFault(says, 0, len(text), "write the smaller value first")
+
+
+def _better(fault: ValueFault, text: str, kinds: tuple[str, ...]) -> ValueFault:
+    """The fault with what to do about it, where what is wanted here is known to tell more."""
+    if kinds == ("station",) and "+" in text:
+        says = f"'{text}' is not a station"
+        return ValueFault(says, 0, len(text), f"write {wanted(kinds)}")
+    if dash := _DASH.fullmatch(text) or _DASH_BETWEEN_DECIMALS.fullmatch(text):
+        todo = f"write '{dash[1]} to {dash[2]}'"
+        return ValueFault(f"'{text}' does not say what the dash means", 0, len(text), todo)
+    suggested = re.fullmatch(r"did you mean '(.+)'\?", fault.todo)
+    unit = UNITS.get(suggested[1]) if suggested else None
+    if not fault.todo or (unit is not None and unit.dimension not in kinds):
+        return ValueFault(fault.says, fault.column, fault.width, f"write {wanted(kinds)}")
+    return fault
 
 
 def _refuse_look_alikes(text: str, kinds: tuple[str, ...]) -> None:
     """Writings that other programs turn into something else; here they are plainly refused."""
+    for number in re.finditer(r"\d+(?:,\d+)+", text):
+        if not re.fullmatch(r"\d{1,3}(?:,\d{3})+", number[0]):
+            says = f"'{number[0]}' has a comma in it"
+            todo = f"write {number[0].replace(',', '.')}, or a space behind the comma of a list"
+            raise ValueFault(says, number.start(), len(number[0]), todo)
     says = ""
     if re.fullmatch(r"\d{1,2}:\d\d(:\d\d)?", text) and "slope" not in kinds:
         says = f"'{text}' is a time of day"
