@@ -35,7 +35,7 @@ def read_text(text: str, file: str) -> Source:
     usable = found.complete and isinstance(found.data, dict)
     if usable:
         faults += [fault for fault in check(found) if fault.place.line not in lines]
-    elif not faults:
+    elif not faults and not unseen:
         faults = [_shape(found)]
     return Source(
         file=file,
