@@ -1,0 +1,121 @@
+"""Title, lead-in, cautions and what travels with the document."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.assemble import document
+from tests.support import job
+
+BASE = {"number": "420", "title": "Texture", "edition": "2024"}
+
+
+@pytest.mark.parametrize(
+    ("action", "lead_in"),
+    [
+        (
+            "new_section",
+            "The following section is added to the 2024 Standard Specifications as "
+            "Section 420, Texture.",
+        ),
+        (
+            "add_after",
+            "Section 420, Texture, of the 2024 Standard Specifications is supplemented by the "
+            "following, which is added after its text. The text of the section remains in force.",
+        ),
+        (
+            "replace",
+            "Section 420, Texture, of the 2024 Standard Specifications is deleted and replaced "
+            "by the following.",
+        ),
+        (
+            "amend",
+            "Section 420, Texture, of the 2024 Standard Specifications is amended as follows. "
+            "What the following does not change remains in force.",
+        ),
+    ],
+)
+def test_the_lead_in_says_what_happens_to_the_base_section(action: str, lead_in: str) -> None:
+    made = document(job("diamond_grinding", {"project.base_section": {**BASE, "action": action}}))
+
+    assert made.lead_in == lead_in
+
+
+@pytest.mark.parametrize(
+    ("base", "lead_in", "paths"),
+    [
+        (
+            None,
+            "[base section, and what is done to it]",
+            ["project.base_section"],
+        ),
+        (
+            {"number": "420", "title": "Texture", "action": "replace"},
+            "Section 420, Texture, of the [base section edition] Standard Specifications is "
+            "deleted and replaced by the following.",
+            ["project.base_section.edition"],
+        ),
+        (
+            BASE,
+            "Section 420, Texture, of the 2024 Standard Specifications is "
+            "[what is done to the base section]:",
+            ["project.base_section.action"],
+        ),
+    ],
+)
+def test_a_gap_in_the_lead_in_is_open(base: Any, lead_in: str, paths: list[str]) -> None:
+    made = document(job("urban-grinding", {"project.base_section": base}))
+
+    assert made.lead_in == lead_in
+    assert [d.path for d in made.open_decisions if d.clause == "lead-in"] == paths
+
+
+def test_a_missing_provision_number_is_open() -> None:
+    made = document(job("urban-grinding", {"project.provision": None, "project.date": None}))
+
+    assert made.subtitle == "Special Provision [provision]"
+    assert [d.path for d in made.open_decisions] == ["project.provision", "project.date"]
+
+
+def test_what_the_caller_gives_travels_with_the_document() -> None:
+    from specwriter.assemble import assemble
+    from tests.assemble import library
+
+    made = assemble(
+        job("urban-grinding"), library(), status="DRAFT", job_text="format: 1", job_digest="ab"
+    )
+
+    assert (made.status, made.job_text, made.job_digest) == ("DRAFT", "format: 1", "ab")
+    assert (made.subtitle, made.contract) == ("Special Provision SP-614", "AC-2027-014")
+    assert made.closing == "End of special provision"
+
+
+@pytest.mark.parametrize(
+    "word", ["silica", "alkaline", "licensed engineer", "Local codes", "depth"]
+)
+def test_every_document_carries_the_usual_cautions(word: str) -> None:
+    made = document(job("diamond_grinding", {"conditions": {"live_traffic": False}}))
+
+    assert any(word in caution for caution in made.cautions)
+
+
+@pytest.mark.parametrize(
+    ("name", "patches", "word", "expected"),
+    [
+        ("diamond_grinding", {"conditions": {"live_traffic": False}}, "traffic control", False),
+        ("diamond_grinding", {"conditions": {"live_traffic": True}}, "traffic control", True),
+        ("diamond_grinding", {}, "traffic control", True),
+        ("runway_grooving", {}, "aircraft", True),
+        ("diamond_grinding", {}, "aircraft", False),
+        ("diamond_grinding", {"conditions": {"loop_detectors": False}}, "detectors", False),
+        ("transverse_grooving", {}, "detectors", True),
+    ],
+)
+def test_cautions_follow_the_job(
+    name: str, patches: dict[str, Any], word: str, expected: bool
+) -> None:
+    cautions = document(job(name, patches)).cautions
+
+    assert any(word in caution.replace("Traffic", "traffic") for caution in cautions) is expected

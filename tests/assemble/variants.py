@@ -1,0 +1,50 @@
+"""Jobs next to a job: each fixed word and yes/no changed, each value or noun left out, in turn."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import MISSING, fields, is_dataclass, replace
+from typing import Any, Literal, get_args, get_origin
+
+from specwriter.model import Job, Node
+from specwriter.model.build import hints
+
+_KEPT = ("path", "format", "project", "texture", "governing_units")
+
+
+def variants(job: Job) -> Iterator[tuple[str, Job]]:
+    """(what was changed, the changed job); ``project`` itself is kept, its keys vary."""
+    yield from _node(job)
+    for change, project in _node(job.project):
+        yield change, replace(job, project=project)
+
+
+def _node(node: Any) -> Iterator[tuple[str, Any]]:
+    for field in fields(node):
+        value = getattr(node, field.name)
+        if field.name in _KEPT:
+            continue
+        if value and (field.default is None or field.default_factory is not MISSING):
+            absent = None if field.default is None else field.default_factory()  # type: ignore[misc]
+            yield f"{node.path}.{field.name} absent", replace(node, **{field.name: absent})
+        for change, other in _value(
+            hints(type(node))[field.name], value, f"{node.path}.{field.name}"
+        ):
+            yield change, replace(node, **{field.name: other})
+
+
+def _value(hint: Any, value: Any, path: str) -> Iterator[tuple[str, Any]]:
+    if hint is bool or get_origin(hint) is Literal:
+        for other in (True, False) if hint is bool else get_args(hint):
+            if other != value:
+                yield f"{path} {other}", other
+    elif isinstance(value, Node) and is_dataclass(value):
+        yield from _node(value)
+    elif isinstance(value, tuple):
+        for index, item in enumerate(value):
+            for change, other in _value(get_args(hint)[0], item, f"{path}.{index}"):
+                yield change, (*value[:index], other, *value[index + 1 :])
+    elif isinstance(value, dict):
+        for key, item in value.items():
+            for change, other in _value(get_args(hint)[1], item, f"{path}.{key}"):
+                yield change, {**value, key: other}
