@@ -1,1 +1,0 @@
-"""Rules on how a value is written down."""

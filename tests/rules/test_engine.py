@@ -1,0 +1,63 @@
+"""A broken rule stops no other, causes silence their consequences, and absence is reported."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from specwriter.diagnostic import Finding
+from specwriter.model import Job
+from specwriter.rules import all_rules, run_rules
+from tests.support import job
+
+RIDE = "areas.mainline.smoothness"
+BY_SLUG = {rule.slug: rule for rule in all_rules()}
+
+
+def broken(job: Job) -> Iterator[Finding]:
+    yield from ()
+    raise ZeroDivisionError("no pitch")
+
+
+def test_a_broken_rule_is_named_and_the_others_still_run() -> None:
+    bad = replace(BY_SLUG["index-unit"], slug="broken-rule", check=broken)
+    clashing = job(
+        "diamond_grinding", {f"{RIDE}.index": "MRI", f"{RIDE}.instrument": "profilograph"}
+    )
+
+    report = run_rules(clashing, [bad, *all_rules()])
+
+    assert [(each.slug, each.error) for each in report.defects] == [
+        ("broken-rule", "ZeroDivisionError: no pitch")
+    ]
+    assert [each.slug for each in report.findings] == ["index-instrument"]
+
+
+def test_a_cause_silences_its_consequence_in_the_same_area_only() -> None:
+    both = job(
+        "rural-grooving",
+        {
+            f"{RIDE}.index": "MRI",
+            f"{RIDE}.instrument": "profilograph",
+            f"{RIDE}.sensor": "point_laser",
+            "areas.deck.smoothness": {"index": "MRI", "sensor": "point_laser"},
+        },
+    )
+
+    found = [(each.slug, each.area) for each in run_rules(both).findings]
+
+    assert found == [("index-instrument", "mainline"), ("sensor-on-longitudinal-texture", "deck")]
+
+
+def test_what_a_rule_lacks_is_named_at_its_root() -> None:
+    (missing,) = run_rules(job("diamond_grinding"), [BY_SLUG["index-unit"]]).not_run
+
+    assert (missing.area, missing.because) == ("mainline", "smoothness is not given")
+
+
+def test_the_order_of_rules_changes_no_finding() -> None:
+    received = job("as-received")
+
+    forward, backward = run_rules(received), run_rules(received, all_rules()[::-1])
+
+    assert set(forward.findings) == set(backward.findings)
