@@ -107,7 +107,7 @@ class _FrontReader:
             self.enter(key, value)
 
     def enter(self, key: yaml.Node, value: yaml.Node) -> None:
-        name = str(key.value)
+        name = str(key.value) if isinstance(key, yaml.ScalarNode) else "this"
         if name not in _KEYS:
             self.complain(key, f"'{name}' is not a key of a clause", f"known: {', '.join(_KEYS)}")
         elif name in self.nodes:
@@ -151,11 +151,12 @@ class _FrontReader:
     def source(self, node: yaml.MappingNode) -> ClauseSource:
         found: dict[str, str] = {}
         for key, value in node.value:
-            if key.value not in _SOURCE_KEYS:
+            name = str(key.value) if isinstance(key, yaml.ScalarNode) else "this"
+            if name not in _SOURCE_KEYS:
                 todo = f"known: {', '.join(_SOURCE_KEYS)}"
-                self.complain(key, f"'{key.value}' is not a key of a source", todo)
+                self.complain(key, f"'{name}' is not a key of a source", todo)
             else:
-                found[key.value] = self.text(value, str(key.value))
+                found[name] = self.text(value, name)
         if "document" not in found:
             self.complain(node, "this source names no document", "add document: ...")
         return ClauseSource(

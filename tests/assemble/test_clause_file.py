@@ -46,6 +46,7 @@ def test_a_complete_front_matter_is_read() -> None:
         ("title: One\n", "", "1:1", "lacks 'title'"),
         ("title: One", "titel: One", "3:1", "'titel' is not a key of a clause"),
         ("title: One", "title: One\ntitle: Two", "4:1", "stands here twice"),
+        ("title: One", "? {a: b}\n: One", "3:3", "'this' is not a key of a clause"),
         ("title: One", "title: []", "3:8", "'title' needs a text"),
         ("title: One", "title: &a One", "3:8", "anchors and aliases"),
         ("title: One", 'title: "One', "", "not readable YAML"),
