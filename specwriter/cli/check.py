@@ -8,7 +8,7 @@ import click
 
 from specwriter.cli import exit_codes
 from specwriter.cli.options import FILE, GRADES, REPORT_FORMAT, code_of
-from specwriter.cli.output import emit, report
+from specwriter.cli.output import report
 from specwriter.diagnostic import Grade
 
 
@@ -25,12 +25,8 @@ from specwriter.diagnostic import Grade
 @click.option("--not-run", is_flag=True, help="List every check that could not look, and why.")
 def command(jobs: tuple[Path, ...], form: str, fail_on: str, not_run: bool) -> int:
     """Check job files: conflicts, open decisions, cautions and notes, each with its place."""
-    from specwriter.report.check_json import check_json
     from specwriter.workflow import check
 
     results = [check(path) for path in jobs]
-    if form == "json":
-        emit(check_json(results))
-    else:
-        report(results, every_check=not_run)
+    report(results, form=form, every_check=not_run)
     return exit_codes.worst(code_of(each, Grade(fail_on)) for each in results)

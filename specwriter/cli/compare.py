@@ -36,8 +36,9 @@ def command(old: Path, new: Path, form: str, fail_on: str) -> int:
     compared = compare(old, new)
     both = (compared.old, compared.new)
     if compared.comparison is None:
-        report([each for each in both if each.job is None])
-        return exit_codes.worst(code_of(each, Grade.CONFLICT) for each in both if not each.job)
+        unread = [each for each in both if each.job is None]
+        report(unread, form=form)
+        return exit_codes.worst(code_of(each, Grade.CONFLICT) for each in unread)
     write = comparison_json if form == "json" else comparison_text
     emit(write(compared.comparison, compared.old.source.place, compared.new.source.place))
     if any(each.defects for each in both):

@@ -37,10 +37,16 @@ def colour_wanted() -> bool:
     return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
 
 
-def report(results: Sequence[CheckResult], *, every_check: bool = False) -> None:
-    """The text reports of checked jobs; a file that could not be opened is one line of failure."""
+def report(
+    results: Sequence[CheckResult], *, form: str = "text", every_check: bool = False
+) -> None:
+    """The reports of checked jobs; in text, a file that cannot be opened is one line of failure."""
+    from specwriter.report.check_json import check_json
     from specwriter.report.check_text import check_text
 
+    if form == "json":
+        emit(check_json(results))
+        return
     texts = []
     for result in results:
         if line := unopened(result):

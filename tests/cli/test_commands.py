@@ -170,6 +170,16 @@ def test_json_of_a_faulty_job_holds_its_faults(
     assert {"line", "column", "end", "says", "todo"} == set(job["faults"][0])
 
 
+def test_a_comparison_with_a_faulty_job_reports_its_faults(
+    faulty: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert outcome(["compare", str(CLEAN), str(faulty)]) == exit_codes.UNREADABLE
+    assert f"{faulty}:2:11: " in capsys.readouterr().out
+    assert outcome(["compare", str(faulty), str(CLEAN), "--format", "json"]) == 3
+    (job,) = json.loads(capsys.readouterr().out)["jobs"]
+    assert job["file"] == str(faulty)
+
+
 def test_a_new_job_is_written_and_can_be_read(tmp_path: Path) -> None:
     path = tmp_path / "job.yaml"
 
