@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from specwriter.diagnostic import Finding, Grade, NotRun
 from specwriter.model import Job
-from specwriter.reconcile import Verdict
 from specwriter.rules import Defect
 from specwriter.rules.acceptance import AcceptedFinding
 from specwriter.source import Source
+
+if TYPE_CHECKING:
+    from specwriter.reconcile import Verdict
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
