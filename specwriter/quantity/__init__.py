@@ -2,7 +2,13 @@
 
 from specwriter.quantity.grammar import ValueFault, parse
 from specwriter.quantity.interval import Interval
-from specwriter.quantity.printing import both_systems, other_system, show
+from specwriter.quantity.printing import (
+    both_systems,
+    other_system,
+    show,
+    show_interval_like,
+    show_like,
+)
 from specwriter.quantity.quantity import Amount, Quantity
 from specwriter.quantity.unit import DIMENSIONS, UNITS, Unit
 
@@ -18,4 +24,6 @@ __all__ = [
     "other_system",
     "parse",
     "show",
+    "show_interval_like",
+    "show_like",
 ]

@@ -8,8 +8,9 @@ digits. So 1/8 in prints as 3.2 mm, 0.095 in as 2.41 mm, 60 in/mi as 0.95 m/km, 
 from __future__ import annotations
 
 from fractions import Fraction
-from math import floor, log10
+from math import floor
 
+from specwriter.quantity.interval import Interval
 from specwriter.quantity.quantity import Amount, Quantity
 from specwriter.quantity.unit import UNITS, Unit
 
@@ -50,9 +51,45 @@ def show(base: Fraction, unit: Unit, places: int = 3) -> str:
     return _with_unit(decimal_text(unit.from_base(base), Fraction(1, 10**places), trim=True), unit)
 
 
+def show_like(base: Fraction, sample: Quantity) -> str:
+    """A computed amount (base units) written the way ``sample`` is.
+
+    Fractions of an inch stay fractions where the amount is a whole number of sixty-fourths;
+    everything else is a decimal with one place more than the sample, trailing zeros dropped.
+    """
+    first = sample.amounts[0]
+    value = first.unit.from_base(base)
+    if first.is_fraction or (first.unit.system == "us" and "." not in first.text):
+        if (value * 64).denominator == 1 and first.unit.dimension == "length":
+            return _with_unit(_fraction_text(value), first.unit)
+        return _with_unit(decimal_text(value, Fraction(1, 1000), trim=True), first.unit)
+    return _with_unit(decimal_text(value, _power_below(first.step) / 10, trim=True), first.unit)
+
+
+def show_interval_like(interval: Interval, sample: Quantity) -> str:
+    """A computed interval (base units) in words, written the way ``sample`` is."""
+    if interval.low is not None and interval.low == interval.high:
+        return show_like(interval.low, sample)
+    if interval.low is None or interval.high is None:
+        if interval.high is not None:
+            return f"at most {show_like(interval.high, sample)}"
+        return f"at least {show_like(interval.low or Fraction(0), sample)}"
+    low, high = show_like(interval.low, sample), show_like(interval.high, sample)
+    return low if low == high else f"{low} to {high}"
+
+
+def _fraction_text(value: Fraction) -> str:
+    whole, rest = divmod(abs(value), 1)
+    sign = "-" if value < 0 else ""
+    if not rest:
+        return f"{sign}{whole}"
+    part = f"{rest.numerator}/{rest.denominator}"
+    return f"{sign}{whole}-{part}" if whole else f"{sign}{part}"
+
+
 def decimal_text(value: Fraction, step: Fraction, *, trim: bool = False) -> str:
     """``value`` rounded half up to a multiple of ``step`` (a power of ten)."""
-    places = max(0, -floor(log10(step) + 0.5))
+    places = len(str(step.denominator)) - 1
     scaled = floor(abs(value) / step + Fraction(1, 2)) * step
     sign = "-" if value < 0 and scaled else ""
     text = f"{int(scaled):,}" if scaled >= 10000 and places == 0 else _fixed(scaled, places)
@@ -81,9 +118,12 @@ def _converted(amount: Amount, unit: Unit, *, is_difference: bool) -> str:
 
 def _power_below(value: Fraction) -> Fraction:
     """The greatest power of ten that is not above ``value`` (``value`` > 0)."""
-    exponent = floor(log10(value))
-    power = Fraction(10) ** exponent
-    return power if power <= value else power / 10
+    power = Fraction(1)
+    while power > value:
+        power /= 10
+    while power * 10 <= value:
+        power *= 10
+    return power
 
 
 def _with_unit(number: str, unit: Unit) -> str:

@@ -1,0 +1,94 @@
+"""Requirements that cannot all hold: the smallest sets, and where each member would have to go."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from specwriter.quantity import Interval
+from specwriter.reconcile.propagate import box_of, propagate
+from specwriter.reconcile.relation import ANY, Relation
+from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.solve import is_refuted
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Move:
+    """The values to which one member alone would have to move to end the clash."""
+
+    member: Requirement
+    to: Interval
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Clash:
+    """A smallest set of requirements and relations that no choice satisfies.
+
+    Taking any one member out leaves a set that is not refuted. ``nominal_only`` is true when
+    the tolerances still meet and only the nominal values disagree.
+    """
+
+    members: tuple[Requirement, ...]
+    relations: tuple[Relation, ...]
+    moves: tuple[Move, ...]
+    nominal_only: bool = False
+
+
+def find_clashes(
+    requirements: Sequence[Requirement], relations: Sequence[Relation]
+) -> tuple[Clash, ...]:
+    """Every clash that is not explained by one found before."""
+    found: list[Clash] = []
+    left = list(requirements)
+    while is_refuted(left, relations):
+        members = _smallest(left, relations)
+        found.append(_clash(members, relations))
+        left = _without_one(left, members, relations)
+    return tuple(found)
+
+
+def _smallest(
+    requirements: Sequence[Requirement], relations: Sequence[Relation]
+) -> list[Requirement]:
+    """Drop one requirement after the other while the rest stays refuted."""
+    kept = list(requirements)
+    for each in requirements:
+        fewer = [one for one in kept if one is not each]
+        if is_refuted(fewer, relations):
+            kept = fewer
+    return kept
+
+
+def _without_one(
+    left: Sequence[Requirement], members: Sequence[Requirement], relations: Sequence[Relation]
+) -> list[Requirement]:
+    """Take out the member whose absence settles most; one that settles all is preferred."""
+    for each in members:
+        rest = [one for one in left if one is not each]
+        if not is_refuted(rest, relations):
+            return rest
+    return [one for one in left if one is not members[0]]
+
+
+def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
+    used = list(relations)
+    for each in relations:
+        fewer = [one for one in used if one is not each]
+        if is_refuted(members, fewer):
+            used = fewer
+    moves = tuple(
+        Move(member=each, to=to) for each in members if (to := _room(each, members, used))
+    )
+    return Clash(members=tuple(members), relations=tuple(used), moves=moves)
+
+
+def _room(
+    member: Requirement, members: Sequence[Requirement], relations: Sequence[Relation]
+) -> Interval | None:
+    """What the other members, as written, leave for this one's variable."""
+    others = [each for each in members if each is not member]
+    for exact in (True, False):
+        box = propagate(box_of(others, exact=exact), relations)
+        if box is not None:
+            return box.get(member.variable, ANY)
+    return None

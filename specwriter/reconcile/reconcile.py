@@ -1,0 +1,129 @@
+"""All areas of a job: clashes first, then the results that the dimensions must assure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from specwriter.diagnostic import NotRun
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.clash import Clash, find_clashes
+from specwriter.reconcile.registry import relations_for
+from specwriter.reconcile.relation import Relation
+from specwriter.reconcile.requirement import Requirement, dimensions_of, result
+from specwriter.reconcile.result_check import check_result
+from specwriter.reconcile.verdict import Reconciliation, Verdict
+from specwriter.trade.texture_depth import CONVERSION_SOURCES, conversion_of, etd_of_mpd
+
+_RESULT = "texture-depth"
+_MM = Fraction(1, 1000)
+
+
+def reconcile(job: Job) -> Reconciliation:
+    """The verdicts on every area, and which relations could not look."""
+    verdicts: list[Verdict] = []
+    not_run: list[NotRun] = []
+    for area in job.areas.values():
+        requirements = dimensions_of(area)
+        relations = relations_for(area)
+        clashes = _clashes(requirements, relations)
+        verdicts += [Verdict(area=area.id, outcome="impossible", clash=each) for each in clashes]
+        if not clashes:
+            verdicts += _results(area, requirements, relations, not_run)
+        not_run += _without_inputs(area, requirements, relations)
+    return Reconciliation(verdicts=tuple(verdicts), not_run=tuple(not_run))
+
+
+def _clashes(
+    requirements: Sequence[Requirement], relations: Sequence[Relation]
+) -> tuple[Clash, ...]:
+    """Clashes of the values as written, or else of the nominal values alone."""
+    hard = find_clashes(requirements, relations)
+    if hard:
+        return hard
+    nominal = find_clashes([each.at_nominal() for each in requirements], relations)
+    by_path = {each.path: each for each in requirements}
+    return tuple(
+        Clash(
+            members=tuple(by_path[each.path] for each in clash.members),
+            relations=clash.relations,
+            moves=clash.moves,
+            nominal_only=True,
+        )
+        for clash in nominal
+    )
+
+
+def _results(
+    area: Area,
+    requirements: Sequence[Requirement],
+    relations: Sequence[Relation],
+    not_run: list[NotRun],
+) -> Iterator[Verdict]:
+    for target, converted in _targets(area, not_run):
+        found = check_result(area, target, requirements, relations, converted)
+        if found is None:
+            not_run.append(_skipped(area, "the dimensions leave the groove depth or spacing open"))
+            continue
+        outcome, check = found
+        yield Verdict(area=area.id, outcome=outcome, result=check)
+        if outcome != "assured":
+            return
+
+
+def _targets(area: Area, not_run: list[NotRun]) -> Iterator[tuple[Requirement, str]]:
+    """The texture depths asked for, on the scale of the sand patch."""
+    depth = area.texture_depth
+    if depth is None:
+        return
+    if depth.surface == "between_grooves":
+        not_run.append(_skipped(area, "the depth is measured between the grooves"))
+        return
+    for key in ("at_least", "single_at_least"):
+        quantity = getattr(depth, key)
+        if quantity is None:
+            continue
+        low = quantity.interval.low
+        if low is None:
+            not_run.append(_skipped(area, f"'{quantity.text}' sets no lower limit"))
+            continue
+        if depth.measure == "MPD":
+            conversion = conversion_of(depth.method or "", depth.edition or "")
+            if conversion is None:
+                not_run.append(
+                    _skipped(area, "no method and edition says how MPD becomes texture depth")
+                )
+                return
+            goal = etd_of_mpd(low / _MM, conversion) * _MM
+            source = CONVERSION_SOURCES[conversion]
+            yield result(area, key, quantity, Interval(goal, None)), source
+        else:
+            yield result(area, key, quantity, Interval(low, None)), ""
+
+
+def _skipped(area: Area, because: str) -> NotRun:
+    return NotRun(
+        slug=_RESULT,
+        title="texture depth against the dimensions",
+        area=area.id,
+        because=because,
+    )
+
+
+def _without_inputs(
+    area: Area, requirements: Sequence[Requirement], relations: Sequence[Relation]
+) -> Iterator[NotRun]:
+    """Relations with something stated that still have too little to compare."""
+    stated = {each.variable for each in requirements}
+    for relation in relations:
+        absent = [name for name in relation.variables if name not in stated]
+        if len(absent) == len(relation.variables) or not absent:
+            continue
+        if len(relation.variables) - len(absent) < len(relation.variables) - 1:
+            yield NotRun(
+                slug=relation.slug,
+                title=relation.statement,
+                area=area.id,
+                because=f"the job does not give {' or '.join(absent)}",
+            )

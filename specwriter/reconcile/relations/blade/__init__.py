@@ -1,0 +1,1 @@
+"""Blades and spacers of the cutting head."""

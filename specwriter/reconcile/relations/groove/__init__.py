@@ -1,0 +1,1 @@
+"""Widths, spacings and depths of the grooves."""

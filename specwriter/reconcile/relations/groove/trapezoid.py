@@ -1,0 +1,21 @@
+"""A saw-cut groove is not wider at its bottom than at its top."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from specwriter.quantity import Interval
+from specwriter.reconcile.relation import Linear, Relation
+
+RELATION = Relation(
+    slug="trapezoid",
+    title="the groove is wider at the bottom than at the top",
+    statement="groove width at the bottom is at most the groove width",
+    shape=Linear({"groove.width": 1, "groove.width_at_bottom": -1}, Interval(Fraction(0), None)),
+    source="DOT/FAA/TC-TN12/7, page 29, 2012: the trapezoidal groove is wider at the top",
+    validity="square and trapezoidal grooves",
+    sentence=(
+        "A groove {groove_width_at_bottom} wide at the bottom and {groove_width} at the "
+        "top cannot be sawn."
+    ),
+)

@@ -1,0 +1,69 @@
+"""Texture depth from groove geometry, and the scales it is measured on.
+
+Lengths in one unit, except where millimetres are named.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Literal
+
+Conversion = Literal["0.2 + 0.8 MPD", "1.1 MPD"]
+
+CONVERSION_SOURCES: dict[Conversion, str] = {
+    "0.2 + 0.8 MPD": "ASTM E1845 and ISO 13473-1:1997, as used in public implementations "
+    "(second-hand)",
+    "1.1 MPD": "ISO 13473-1:2019, 7.10, as stated in the method paper of a public implementation "
+    "(second-hand)",
+}
+
+
+def groove_share(
+    width: Fraction, width_at_bottom: Fraction, depth: Fraction, spacing: Fraction
+) -> Fraction:
+    """Mean depth that the grooves alone give: cross-section over spacing. Source: geometry."""
+    return (width + width_at_bottom) / 2 * depth / spacing
+
+
+def texture_depth(
+    width: Fraction,
+    width_at_bottom: Fraction,
+    depth: Fraction,
+    spacing: Fraction,
+    land_texture: Fraction,
+) -> Fraction:
+    """Mean texture depth over grooves and lands: groove share and the lands' own. Geometry."""
+    share = groove_share(width, width_at_bottom, depth, spacing)
+    return share + (1 - width / spacing) * land_texture
+
+
+def land_texture_needed(share: Fraction, kerf: Fraction, target: Fraction) -> Fraction:
+    """Land texture that lifts a groove share to the target; ``kerf`` is width / spacing."""
+    return (target - share) / (1 - kerf)
+
+
+def conversion_of(method: str, edition: str) -> Conversion | None:
+    """The conversion from MPD that the named edition holds; ``None`` where it is not known.
+
+    The editions disagree (they cross at an MPD of 2/3 mm), so nothing is assumed.
+    """
+    year = edition[:4]
+    if not year.isdigit():
+        return None
+    if "13473-1" in method:
+        return "1.1 MPD" if year >= "2019" else "0.2 + 0.8 MPD"
+    return "0.2 + 0.8 MPD" if "E1845" in method and year <= "2015" else None
+
+
+def etd_of_mpd(mpd_mm: Fraction, conversion: Conversion) -> Fraction:
+    """Estimated texture depth in mm. Source: ``CONVERSION_SOURCES``."""
+    if conversion == "1.1 MPD":
+        return Fraction(11, 10) * mpd_mm
+    return Fraction(1, 5) + Fraction(4, 5) * mpd_mm
+
+
+def mpd_of_etd(etd_mm: Fraction, conversion: Conversion) -> Fraction:
+    """Mean profile depth in mm that estimates the given texture depth."""
+    if conversion == "1.1 MPD":
+        return etd_mm * Fraction(10, 11)
+    return (etd_mm - Fraction(1, 5)) * Fraction(5, 4)
