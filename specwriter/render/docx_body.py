@@ -1,0 +1,102 @@
+"""Parts and clauses of a provision → WordprocessingML."""
+
+from __future__ import annotations
+
+from specwriter.assemble.document import (
+    Block,
+    Clause,
+    Document,
+    ListItem,
+    Note,
+    Paragraph,
+    Part,
+    Run,
+    Table,
+)
+from specwriter.render.docx_table import table_xml
+from specwriter.render.docx_xml import bookmarked, field, paragraph, run
+
+FIRST_LIST = 10
+"""Number of the first ``w:num`` that a list takes; the template owns those below."""
+
+_STYLES = {"strong": "Strong", "emphasis": "Emphasis", "blank": "Blank"}
+_LIST_STYLES = ("ListLetter", "ListRoman")
+
+
+class Body:
+    """Writes the body once, and counts the lists that it has begun."""
+
+    def __init__(self, document: Document) -> None:
+        self.lists = 0
+        blocks = [
+            (item.id, isinstance(item, Table))
+            for part in document.parts
+            for clause in part.clauses
+            for item in (clause, *(b for b in clause.blocks if isinstance(b, Table)))
+        ]
+        self._tables = {id for id, is_table in blocks if is_table}
+        self._numbers = {id: place for place, (id, _) in enumerate(blocks, 1)}
+
+    def part(self, part: Part) -> str:
+        """A part: its heading, then its clauses."""
+        heading = paragraph(run(part.title), "Heading1")
+        return heading + "".join(self._clause(clause) for clause in part.clauses)
+
+    def _clause(self, clause: Clause) -> str:
+        heading = paragraph(self._target(run(clause.title), clause.id), "Heading2")
+        return heading + "".join(self._block(block) for block in clause.blocks)
+
+    def _block(self, block: Block) -> str:
+        match block:
+            case Paragraph():
+                return paragraph(self._runs(block.runs), "BodyText")
+            case Note():
+                return paragraph(self._runs(block.runs), "Note")
+            case ListItem():
+                return self._item(block)
+            case Table():
+                return self._caption(block) + table_xml(block, self._runs)
+
+    def _item(self, item: ListItem) -> str:
+        if (item.starts and item.level == 0) or not self.lists:
+            self.lists += 1
+        number = FIRST_LIST + self.lists - 1
+        level = f'<w:ilvl w:val="{item.level}"/><w:numId w:val="{number}"/>'
+        style = _LIST_STYLES[item.level]
+        return paragraph(self._runs(item.runs), style, f"<w:numPr>{level}</w:numPr>")
+
+    def _caption(self, table: Table) -> str:
+        label = run("Table ") + field(r"SEQ Table \* ARABIC", str(table.number))
+        text = self._target(label, table.id) + run(f". {table.caption}")
+        return paragraph(text, "Caption")
+
+    def _target(self, content: str, id: str) -> str:
+        return bookmarked(content, self._name(id), self._numbers[id])
+
+    def _name(self, id: str) -> str:
+        # Word reads at most 40 characters and only letters, digits and underscores (memory).
+        return f"_Ref_{self._numbers[id]:05}"
+
+    def _runs(self, runs: tuple[Run, ...]) -> str:
+        return "".join(self._run(each) for each in runs)
+
+    def _run(self, each: Run) -> str:
+        if each.kind == "blank":
+            return run(f"[{each.text}]", "Blank")
+        if each.kind == "reference" and each.target in self._numbers:
+            # \r asks for the paragraph number; a caption has none, and the result would be empty.
+            switch = r"\h" if each.target in self._tables else r"\r \h"
+            return field(f"REF {self._name(each.target)} {switch}", each.text)
+        return run(each.text, _STYLES.get(each.kind, ""))
+
+
+def list_numberings(count: int) -> str:
+    """One ``w:num`` for each list begun, each counting from (a) and (i) again."""
+    restart = "".join(
+        f'<w:lvlOverride w:ilvl="{level}"><w:startOverride w:val="1"/></w:lvlOverride>'
+        for level in (0, 1)
+    )
+    return "\n".join(
+        f'<w:num w:numId="{number}"><w:abstractNumId w:val="1"/>{restart}</w:num>'
+        for number in range(FIRST_LIST, FIRST_LIST + count)
+    )

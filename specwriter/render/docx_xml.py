@@ -1,0 +1,56 @@
+"""The smallest pieces of WordprocessingML, as text: runs, paragraphs, fields, bookmarks."""
+
+from __future__ import annotations
+
+import re
+from xml.sax.saxutils import escape
+
+_FORBIDDEN = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+_ENTITIES = {'"': "&quot;", "\r": "&#13;"}
+
+
+def xml_text(text: str) -> str:
+    """Text for an XML element or attribute.
+
+    Raises ``ValueError`` for a character that XML cannot hold: ``escape`` lets it pass, and Word
+    would refuse the whole file.
+    """
+    if found := _FORBIDDEN.search(text):
+        raise ValueError(
+            f"the text holds the control character U+{ord(found[0]):04X}, which a Word file "
+            f"cannot hold, in {text[max(0, found.start() - 20) : found.start()]!r}: remove it"
+        )
+    return escape(text, _ENTITIES)
+
+
+def run(text: str, style: str = "") -> str:
+    """A run of text; a tab becomes a tab stop and a line break a space."""
+    pieces = text.replace("\r", "").replace("\n", " ").split("\t")
+    inner = "<w:tab/>".join(
+        f'<w:t xml:space="preserve">{xml_text(piece)}</w:t>' if piece else "" for piece in pieces
+    )
+    properties = f'<w:rPr><w:rStyle w:val="{style}"/></w:rPr>' if style else ""
+    return f"<w:r>{properties}{inner}</w:r>"
+
+
+def field(instruction: str, cached: str) -> str:
+    """A field with the result that a reader shows until it counts for itself."""
+    code = f'<w:instrText xml:space="preserve"> {xml_text(instruction)} </w:instrText>'
+    return f"{_mark('begin')}<w:r>{code}</w:r>{_mark('separate')}{run(cached)}{_mark('end')}"
+
+
+def _mark(kind: str) -> str:
+    return f'<w:r><w:fldChar w:fldCharType="{kind}"/></w:r>'
+
+
+def paragraph(content: str, style: str, properties: str = "") -> str:
+    """A paragraph; ``properties`` are further ``w:pPr`` children in the order of the schema."""
+    return f'<w:p><w:pPr><w:pStyle w:val="{style}"/>{properties}</w:pPr>{content}</w:p>'
+
+
+def bookmarked(content: str, name: str, number: int) -> str:
+    """Content that REF fields can point to; ``number`` is unique in the document."""
+    return (
+        f'<w:bookmarkStart w:id="{number}" w:name="{name}"/>{content}'
+        f'<w:bookmarkEnd w:id="{number}"/>'
+    )
