@@ -76,7 +76,7 @@ def check(path: Path) -> CheckResult:
         not_run=(*(solved.not_run if solved else ()), *rules.not_run),
         verdicts=solved.verdicts if solved else (),
         defects=(*broken, *rules.defects),
-        ran=rules.ran,
+        ran=(*(solved.ran if solved else ()), *rules.ran),
     )
 
 
@@ -180,6 +180,7 @@ def explanations() -> dict[str, Callable[[], str]]:
     """Slug → the page on it, for every rule, relation and the acceptance of findings."""
     from functools import partial
 
+    from specwriter.reconcile.joint import JOINTS
     from specwriter.reconcile.registry import all_relations
     from specwriter.report import explain_text as page
     from specwriter.rules import all_rules
@@ -187,6 +188,7 @@ def explanations() -> dict[str, Callable[[], str]]:
 
     pages: dict[str, Callable[[], str]] = {SLUG: page.acceptance_text}
     pages |= {each.slug: partial(page.relation_text, each) for each in all_relations()}
+    pages |= {each.slug: partial(page.relation_text, each) for each in JOINTS}
     pages |= {each.slug: partial(page.rule_text, each) for each in all_rules()}
     return dict(sorted(pages.items()))
 

@@ -55,15 +55,20 @@ def show_like(base: Fraction, sample: Quantity) -> str:
     """A computed amount (base units) written the way ``sample`` is.
 
     Fractions of an inch stay fractions where the amount is a whole number of sixty-fourths;
-    everything else is a decimal with one place more than the sample, trailing zeros dropped.
+    everything else is a decimal with one place more than the sample, unless that place is 0.
     """
     first = sample.amounts[0]
     value = first.unit.from_base(base)
-    if first.is_fraction or (first.unit.system == "us" and "." not in first.text):
-        if (value * 64).denominator == 1 and first.unit.dimension == "length":
+    is_length = first.unit.dimension == "length"
+    if first.is_fraction or (is_length and first.unit.system == "us" and "." not in first.text):
+        if is_length and (value * 64).denominator == 1:
             return _with_unit(_fraction_text(value), first.unit)
         return _with_unit(decimal_text(value, Fraction(1, 1000), trim=True), first.unit)
-    return _with_unit(decimal_text(value, _power_below(first.step) / 10, trim=True), first.unit)
+    step = _power_below(first.step)
+    finer = decimal_text(value, step / 10)
+    coarse = decimal_text(value, step)
+    exact = finer in (f"{coarse}0", f"{coarse}.0")
+    return _with_unit(coarse if exact else finer, first.unit)
 
 
 def show_interval_like(interval: Interval, sample: Quantity) -> str:

@@ -71,15 +71,24 @@ def _without_one(
 
 
 def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
-    used = list(relations)
-    for each in relations:
-        fewer = [one for one in used if one is not each]
-        if is_refuted(members, fewer):
-            used = fewer
+    used = _fewest(members, relations)
     moves = tuple(
         Move(member=each, to=to) for each in members if (to := _room(each, members, used))
     )
     return Clash(members=tuple(members), relations=tuple(used), moves=moves)
+
+
+def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> list[Relation]:
+    """One relation that refutes the members by itself, else a set that has none to spare."""
+    for each in relations:
+        if is_refuted(members, [each]):
+            return [each]
+    used = list(relations)
+    for each in sorted(relations, key=lambda one: -len(one.variables)):
+        fewer = [one for one in used if one is not each]
+        if is_refuted(members, fewer):
+            used = fewer
+    return used
 
 
 def _room(

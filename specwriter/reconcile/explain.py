@@ -7,11 +7,10 @@ from collections.abc import Iterable
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.quantity import Interval, show_interval_like, show_like
 from specwriter.reconcile.clash import Clash
+from specwriter.reconcile.joint import TOGETHER
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.results_text import result_finding
 from specwriter.reconcile.verdict import Verdict
-
-MANY = "dimensions-cannot-hold-together"
 
 
 def findings_from(verdicts: Iterable[Verdict]) -> tuple[Finding, ...]:
@@ -35,7 +34,7 @@ def evidence_of(requirement: Requirement) -> Evidence:
 def _clash_finding(area: str, clash: Clash) -> Finding:
     one = clash.relations[0] if len(clash.relations) == 1 else None
     return Finding(
-        slug=one.slug if one else MANY,
+        slug=one.slug if one else TOGETHER.slug,
         grade=Grade.CAUTION if clash.nominal_only else Grade.CONFLICT,
         basis="arithmetic",
         title=one.title if one else f"{_and(_labels(clash))} cannot hold together",

@@ -11,7 +11,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.clash import Clash, find_clashes
 from specwriter.reconcile.registry import relations_for
 from specwriter.reconcile.relation import Relation
-from specwriter.reconcile.requirement import Requirement, dimensions_of, result
+from specwriter.reconcile.requirement import LABELS, Requirement, dimensions_of, result
 from specwriter.reconcile.result_check import check_result
 from specwriter.reconcile.verdict import Reconciliation, Verdict
 from specwriter.trade.texture_depth import CONVERSION_SOURCES, conversion_of, etd_of_mpd
@@ -24,6 +24,7 @@ def reconcile(job: Job) -> Reconciliation:
     """The verdicts on every area, and which relations could not look."""
     verdicts: list[Verdict] = []
     not_run: list[NotRun] = []
+    ran: dict[str, None] = {}
     for area in job.areas.values():
         requirements = dimensions_of(area)
         relations = relations_for(area)
@@ -32,7 +33,9 @@ def reconcile(job: Job) -> Reconciliation:
         if not clashes:
             verdicts += _results(area, requirements, relations, not_run)
         not_run += _without_inputs(area, requirements, relations)
-    return Reconciliation(verdicts=tuple(verdicts), not_run=tuple(not_run))
+        ran |= dict.fromkeys(_looked(requirements, relations))
+    ran |= {_RESULT: None} if any(each.result for each in verdicts) else {}
+    return Reconciliation(verdicts=tuple(verdicts), not_run=tuple(not_run), ran=tuple(ran))
 
 
 def _clashes(
@@ -111,19 +114,29 @@ def _skipped(area: Area, because: str) -> NotRun:
     )
 
 
+def _looked(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> Iterator[str]:
+    """Relations with two values or more to hold against each other."""
+    stated = {each.variable for each in requirements}
+    for relation in relations:
+        if len(stated.intersection(relation.variables)) >= 2:
+            yield relation.slug
+
+
+def _labels(variables: Sequence[str]) -> list[str]:
+    return [LABELS.get(name, name) for name in variables]
+
+
 def _without_inputs(
     area: Area, requirements: Sequence[Requirement], relations: Sequence[Relation]
 ) -> Iterator[NotRun]:
-    """Relations with something stated that still have too little to compare."""
+    """Relations of which only one value is stated."""
     stated = {each.variable for each in requirements}
     for relation in relations:
         absent = [name for name in relation.variables if name not in stated]
-        if len(absent) == len(relation.variables) or not absent:
-            continue
-        if len(relation.variables) - len(absent) < len(relation.variables) - 1:
+        if len(relation.variables) - len(absent) == 1 and len(absent) >= 2:
             yield NotRun(
                 slug=relation.slug,
                 title=relation.statement,
                 area=area.id,
-                because=f"the job does not give {' or '.join(absent)}",
+                because=f"{' and '.join(_labels(absent))} are not given",
             )

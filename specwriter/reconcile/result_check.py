@@ -106,10 +106,8 @@ def _corners(requirements: Sequence[Requirement], relations: Sequence[Relation])
         return
     for values in product(*ends):
         point = dict(zip(names, values, strict=True))
-        fixed = [
-            *requirements,
-            *(_fixed(requirements, name, value) for name, value in point.items()),
-        ]
+        held = [_fixed(requirements, name, value) for name, value in point.items()]
+        fixed = [*requirements, *held]
         if solve(fixed, relations, exact=True).solution is not None:
             yield point
 

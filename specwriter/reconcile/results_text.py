@@ -6,12 +6,11 @@ from fractions import Fraction
 
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.quantity import UNITS, Interval, show, show_interval_like, show_like
+from specwriter.reconcile.joint import NOT_ASSURED, OUT_OF_REACH
 from specwriter.reconcile.requirement import LABELS
 from specwriter.reconcile.verdict import Outcome, ResultCheck
 
 _MM = UNITS["mm"]
-SLUG = "texture-depth-not-assured"
-SOURCE = "geometry: groove width x depth / spacing, and what the lands add"
 SOURCE_GROUND = (
     "geometry: groove width x depth / spacing; on a ground surface an upper bound, because "
     "ridges break (common practice, no source)"
@@ -22,14 +21,10 @@ def result_finding(area: str, outcome: Outcome, check: ResultCheck) -> Finding:
     """Conflict when it is proved that no allowed choice passes, else a caution."""
     impossible = outcome == "impossible"
     return Finding(
-        slug="texture-depth-out-of-reach" if impossible else SLUG,
+        slug=(OUT_OF_REACH if impossible else NOT_ASSURED).slug,
         grade=Grade.CONFLICT if impossible else Grade.CAUTION,
         basis="arithmetic",
-        title=(
-            "the dimensions cannot give the texture depth"
-            if impossible
-            else "the dimensions do not assure the texture depth"
-        ),
+        title=(OUT_OF_REACH if impossible else NOT_ASSURED).title,
         area=area,
         evidence=tuple(
             Evidence(path=each.path, label=each.label, written=each.quantity.text)
@@ -38,7 +33,7 @@ def result_finding(area: str, outcome: Outcome, check: ResultCheck) -> Finding:
         says=" ".join([_range_says(check), *_witness_says(check), *_land_says(check)]),
         settle=_settle(check),
         sources=(
-            SOURCE_GROUND if check.is_upper_bound else SOURCE,
+            SOURCE_GROUND if check.is_upper_bound else NOT_ASSURED.source,
             *filter(None, [check.converted]),
         ),
     )

@@ -54,7 +54,8 @@ class Verdict:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reconciliation:
-    """All verdicts of a job, and what could not be looked at."""
+    """All verdicts of a job; ``ran`` names what could look, ``not_run`` what could not."""
 
     verdicts: tuple[Verdict, ...]
     not_run: tuple[NotRun, ...]
+    ran: tuple[str, ...] = ()

@@ -15,7 +15,7 @@ from specwriter.diagnostic import Evidence, Fault, Finding, Grade
 from specwriter.report.check_text import summary
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
-from specwriter.report.verdict_json import plain
+from specwriter.report.verdict_json import verdict_json
 from specwriter.source import Source
 
 FORMAT = 1
@@ -45,7 +45,7 @@ def _job(result: CheckResult) -> dict[str, Any]:
             for each in result.accepted
         ],
         "not_run": [asdict(each) for each in result.not_run],
-        "verdicts": [plain(each) for each in result.verdicts],
+        "verdicts": [verdict_json(each) for each in result.verdicts],
         "defects": [asdict(each) for each in result.defects],
         "counts": {grade.value: _count(result, grade) for grade in Grade},
         "summary": summary(result) if result.job else f"{len(source.faults)} faults",

@@ -46,11 +46,11 @@ def check_text(result: CheckResult, *, colour: bool = False, every_check: bool =
 
 
 def summary(result: CheckResult) -> str:
-    """One line: ``2 conflicts, 1 caution; 1 accepted; 12 rules ran``."""
+    """One line: ``2 conflicts, 1 caution; 1 accepted; 12 checks ran``."""
     parts = [grades(result.findings)]
     if result.accepted:
         parts.append(f"{len(result.accepted)} accepted")
-    parts.append(f"{counted(len(result.ran), 'rule', 'rules')} ran")
+    parts.append(f"{counted(len(result.ran), 'check', 'checks')} ran")
     return "; ".join(parts)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import textwrap
 
+from specwriter.reconcile.joint import Joint
 from specwriter.reconcile.relation import Relation
 from specwriter.rules import RegisteredRule, acceptance
 from specwriter.rules.registry import read_docstring
@@ -17,7 +18,7 @@ def rule_text(rule: RegisteredRule) -> str:
     return "\n".join([*head, "", _sections(rule.sections)])
 
 
-def relation_text(relation: Relation) -> str:
+def relation_text(relation: Relation | Joint) -> str:
     """What a relation ties together, where it is valid, and its source."""
     parts = [
         f"{relation.slug}\n{relation.title}",

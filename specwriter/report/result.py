@@ -19,8 +19,8 @@ if TYPE_CHECKING:
 class CheckResult:
     """``job`` is ``None`` when the source has faults; then nothing else was looked at.
 
-    ``findings`` stand, in the order of grade and place; ``ran`` are the slugs of the rules that
-    could look at something.
+    ``findings`` stand, in the order of grade and place; ``ran`` are the slugs of the relations and
+    rules that could look at something.
     """
 
     source: Source
