@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 
 from specwriter.assemble.document import Run, Table
 from specwriter.render.docx_xml import paragraph, run, xml_text
@@ -15,17 +16,14 @@ WIDTH = 9360 - INDENT
 
 
 def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str]) -> str:
-    """The table and the thin paragraph after it.
-
-    Word joins two tables that touch, and needs a paragraph after the last one.
-    """
+    """The table without its caption; a caption between two keeps Word from joining them."""
     widths = column_widths(table.widths or (1,) * len(table.header))
     head = _row([run(text) for text in table.header], widths, "TableHead", header=True)
     rows = [_row([runs(cell) for cell in row], widths, "TableText") for row in table.rows]
     grid = "".join(f'<w:gridCol w:w="{width}"/>' for width in widths)
     return (
         f"<w:tbl>{_properties(table.caption)}<w:tblGrid>{grid}</w:tblGrid>"
-        f"{head}{''.join(rows)}</w:tbl>{paragraph('', 'AfterTable')}"
+        f"{head}{''.join(rows)}</w:tbl>"
     )
 
 
@@ -35,7 +33,7 @@ def column_widths(shares: tuple[int, ...]) -> tuple[int, ...]:
     for share in shares:
         seen += share
         ends.append(WIDTH * seen // total)
-    return tuple(end - start for start, end in zip(ends, ends[1:], strict=False))
+    return tuple(end - start for start, end in pairwise(ends))
 
 
 def _properties(caption: str) -> str:
