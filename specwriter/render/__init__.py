@@ -10,20 +10,20 @@ if TYPE_CHECKING:
 
 def render_markdown(document: Document) -> str:
     """The provision as CommonMark with pipe tables."""
-    from specwriter.render import markdown
+    from specwriter.render import markdown as made
 
-    return markdown.render_markdown(document)
+    return made.render_markdown(document)
 
 
 def render_html(document: Document) -> str:
     """The provision as one self-contained HTML page."""
-    from specwriter.render import html
+    from specwriter.render import html as made
 
-    return html.render_html(document)
+    return made.render_html(document)
 
 
 def render_docx(document: Document) -> bytes:
     """The provision as a Word file; ``ValueError`` when the text holds a control character."""
-    from specwriter.render import docx
+    from specwriter.render import docx as made
 
-    return docx.render_docx(document)
+    return made.render_docx(document)

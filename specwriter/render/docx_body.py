@@ -28,14 +28,11 @@ class Body:
 
     def __init__(self, document: Document) -> None:
         self.lists = 0
-        blocks = [
-            (item.id, isinstance(item, Table))
-            for part in document.parts
-            for clause in part.clauses
-            for item in (clause, *(b for b in clause.blocks if isinstance(b, Table)))
-        ]
-        self._tables = {id for id, is_table in blocks if is_table}
-        self._numbers = {id: place for place, (id, _) in enumerate(blocks, 1)}
+        clauses = [clause for part in document.parts for clause in part.clauses]
+        blocks = [block for clause in clauses for block in clause.blocks]
+        self._tables = {block.id for block in blocks if isinstance(block, Table)}
+        ids = dict.fromkeys((*(clause.id for clause in clauses), *sorted(self._tables)))
+        self._numbers = {id: place for place, id in enumerate(ids, 1)}
 
     def part(self, part: Part) -> str:
         """A part: its heading, then its clauses."""
@@ -44,31 +41,35 @@ class Body:
 
     def _clause(self, clause: Clause) -> str:
         heading = paragraph(self._target(run(clause.title), clause.id), "Heading2")
-        return heading + "".join(self._block(block) for block in clause.blocks)
+        before = (None, *clause.blocks)
+        blocks = zip(clause.blocks, before, strict=False)
+        return heading + "".join(self._block(b, isinstance(last, Table)) for b, last in blocks)
 
-    def _block(self, block: Block) -> str:
+    def _block(self, block: Block, after_table: bool) -> str:
+        # A table has no space of its own below; the paragraph after it brings the space.
+        space = '<w:spacing w:before="200"/>' if after_table else ""
         match block:
             case Paragraph():
-                return paragraph(self._runs(block.runs), "BodyText")
+                return paragraph(self._runs(block.runs), "BodyText", space)
             case Note():
-                return paragraph(self._runs(block.runs), "Note")
+                return paragraph(self._runs(block.runs), "Note", space)
             case ListItem():
-                return self._item(block)
+                return self._item(block, space)
             case Table():
                 return self._caption(block) + table_xml(block, self._runs)
 
-    def _item(self, item: ListItem) -> str:
+    def _item(self, item: ListItem, space: str) -> str:
         if (item.starts and item.level == 0) or not self.lists:
             self.lists += 1
         number = FIRST_LIST + self.lists - 1
         level = f'<w:ilvl w:val="{item.level}"/><w:numId w:val="{number}"/>'
         style = _LIST_STYLES[item.level]
-        return paragraph(self._runs(item.runs), style, f"<w:numPr>{level}</w:numPr>")
+        return paragraph(self._runs(item.runs), style, f"<w:numPr>{level}</w:numPr>{space}")
 
     def _caption(self, table: Table) -> str:
-        label = run("Table ") + field(r"SEQ Table \* ARABIC", str(table.number))
-        text = self._target(label, table.id) + run(f". {table.caption}")
-        return paragraph(text, "Caption")
+        # The bookmark holds the number alone: a clause writes the word before its reference.
+        number = self._target(field(r"SEQ Table \* ARABIC", str(table.number)), table.id)
+        return paragraph(run("Table ") + number + run(f". {table.caption}"), "Caption")
 
     def _target(self, content: str, id: str) -> str:
         return bookmarked(content, self._name(id), self._numbers[id])

@@ -31,9 +31,7 @@ def front_sections(document: Document) -> tuple[FrontSection, ...]:
         FrontSection(title="Cautions", points=document.cautions),
         FrontSection(
             title="Open decisions",
-            points=tuple(
-                f"{each.label}: see {each.clause} (job: {each.path})" for each in decisions
-            ),
+            points=tuple(f"{each.label}: {each.clause} (job: {each.path})" for each in decisions),
             targets=tuple(ids.get(each.clause, "") for each in decisions),
         ),
         FrontSection(

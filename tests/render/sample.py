@@ -60,8 +60,8 @@ TEXTURE = Clause(
     blocks=(
         Paragraph(
             runs=(
-                Run(text="Cut grooves *as listed* in "),
-                Run(text="Table 1", kind="reference", target="groove-dimensions"),
+                Run(text="Cut grooves *as listed* in Table "),
+                Run(text="1", kind="reference", target="groove-dimensions"),
                 Run(text=" and as 1.2 requires: see "),
                 Run(text="1.2", kind="reference", target="definitions"),
                 Run(text=". Do "),
