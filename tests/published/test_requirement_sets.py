@@ -10,9 +10,9 @@ from typing import Any
 
 import pytest
 import yaml
-from specwriter.workflow import check
 
 from specwriter.diagnostic import Grade
+from specwriter.workflow import check
 
 SETS: list[dict[str, Any]] = yaml.safe_load(
     (Path(__file__).parent / "requirement_sets.yaml").read_text(encoding="utf-8")

@@ -1,0 +1,138 @@
+"""A required texture depth against the dimensions: out of reach, not assured, assured."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+import pytest
+
+from specwriter.diagnostic import Grade
+from specwriter.model import Job
+from specwriter.reconcile import findings_of, reconcile
+from specwriter.reconcile.requirement import dimensions_of
+from specwriter.reconcile.verdict import ResultCheck
+from specwriter.trade.texture_depth import texture_depth
+from tests.support import job
+
+MM = Fraction(1, 1000)
+PATCH = {"measure": "MTD", "method": "ASTM E965", "edition": "2015"}
+
+
+def grooved(depth: str, target: dict[str, Any], **more: Any) -> Job:
+    return job(
+        "longitudinal_grooving",
+        {
+            "areas.mainline.groove": {"width": "1/8 in", "depth": depth, "spacing": "3/4 in"},
+            "areas.mainline.land": None,
+            "areas.mainline.texture_depth": PATCH | target,
+        }
+        | more,
+    )
+
+
+def outcome(made: Job) -> str:
+    (verdict,) = reconcile(made).verdicts
+    return verdict.outcome
+
+
+CASES: list[tuple[str, dict[str, Any], str]] = [
+    # 1/8 in x 3/16 in at 3/4 in gives 0.794 mm in the grooves alone (geometry)
+    ("3/16 in", {"at_least": "0.7 mm"}, "assured"),
+    ("3/16 in", {"at_least": "0.79 mm"}, "assured"),
+    ("3/16 in", {"at_least": "0.80 mm"}, "not assured"),
+    ("1/8 in to 1/4 in", {"at_least": "0.8 mm"}, "not assured"),
+    ("3/16 in", {"at_least": "1.0 mm", "land_texture": "0.3 mm"}, "assured"),
+    ("3/16 in", {"at_least": "1.2 mm", "land_texture": "0.2 mm to 0.3 mm"}, "impossible"),
+    ("1/8 in to 1/4 in", {"at_least": "1.0 mm", "land_texture": "0.3 mm"}, "not assured"),
+]
+
+
+@pytest.mark.parametrize(("depth", "target", "expected"), CASES)
+def test_the_outcome_follows_the_geometry(
+    depth: str, target: dict[str, Any], expected: str
+) -> None:
+    assert outcome(grooved(depth, target)) == expected
+
+
+def checked(made: Job) -> ResultCheck:
+    (verdict,) = reconcile(made).verdicts
+    assert verdict.result is not None
+    return verdict.result
+
+
+def test_the_witness_obeys_every_dimension_and_fails_the_result() -> None:
+    made = grooved("1/8 in to 1/4 in", {"at_least": "0.8 mm", "land_texture": "0.1 mm to 0.3 mm"})
+    point = dict(checked(made).witness)
+
+    for each in dimensions_of(made.areas["mainline"]):
+        assert point[each.variable] in each.interval
+    width, depth, spacing = (point[f"groove.{key}"] for key in ("width", "depth", "spacing"))
+    land = point["texture_depth.land_texture"]
+    assert texture_depth(width, width, depth, spacing, land) < Fraction("0.8") * MM
+
+
+def test_each_tightening_alone_assures_the_result_and_half_of_it_does_not() -> None:
+    target = {"at_least": "0.8 mm", "land_texture": "0.2 mm"}
+    made = grooved("1/8 in to 1/4 in", target)
+    (tightening,) = [
+        each for each in checked(made).tightenings if each.member.variable == "groove.depth"
+    ]
+    assert tightening.to.low is not None
+    least = tightening.to.low / MM
+    half = (least + Fraction("3.175")) / 2
+
+    assert outcome(grooved(f"{float(least) + 0.001:.3f} mm to 6.350 mm", target)) == "assured"
+    assert outcome(grooved(f"{float(half):.3f} mm to 6.350 mm", target)) == "not assured"
+
+
+def test_land_that_is_not_stated_is_named_with_the_texture_it_would_need() -> None:
+    (finding,) = findings_of(reconcile(grooved("1/16 in", {"at_least": "1.0 mm"})))
+
+    assert finding.grade is Grade.CAUTION
+    assert "which the job does not state" in finding.says
+
+
+EDITIONS = [
+    # MPD 0.9 mm: ETD 0.92 mm by 0.2 + 0.8 MPD, 0.99 mm by 1.1 MPD
+    ("ISO 13473-1", "1997", "0.92 mm"),
+    ("ASTM E1845", "2015", "0.92 mm"),
+    ("ISO 13473-1", "2019", "0.99 mm"),
+]
+
+
+@pytest.mark.parametrize(("method", "edition", "depth"), EDITIONS)
+def test_a_profile_depth_is_turned_into_texture_depth_by_its_named_edition(
+    method: str, edition: str, depth: str
+) -> None:
+    target = {"measure": "MPD", "at_least": "0.9 mm", "method": method, "edition": edition}
+
+    (finding,) = findings_of(reconcile(grooved("1/8 in", target)))
+
+    assert f"{depth} on the scale of the patch" in finding.says
+
+
+def test_a_profile_depth_without_an_edition_is_not_judged() -> None:
+    made = grooved("1/8 in", {"measure": "MPD", "at_least": "0.9 mm", "edition": None})
+    found = reconcile(made)
+
+    assert found.verdicts == ()
+    assert any("edition" in each.because for each in found.not_run)
+
+
+def test_depth_measured_between_the_grooves_is_not_held_against_them() -> None:
+    found = reconcile(grooved("1/8 in", {"at_least": "1.0 mm", "surface": "between_grooves"}))
+
+    assert found.verdicts == ()
+
+
+def test_a_ground_surface_below_the_target_at_its_upper_bound_is_out_of_reach() -> None:
+    made = job(
+        "diamond_grinding",
+        {"areas.mainline.texture_depth": PATCH | {"at_least": "1.5 mm", "land_texture": "0.2 mm"}},
+    )
+
+    (finding,) = findings_of(reconcile(made))
+
+    assert finding.grade is Grade.CONFLICT
+    assert "at most" in finding.says
