@@ -47,7 +47,7 @@ def _template_parts() -> list[tuple[str, str]]:
 def _values(document: Document) -> dict[str, str]:
     """What stands for each ``$name`` in the template."""
     body = Body(document)
-    content = _front(document) + _title(document) + "".join(map(body.part, document.parts))
+    content = _front(document, body) + _title(document) + "".join(map(body.part, document.parts))
     if document.closing:
         content += paragraph(run(document.closing), "Closing")
     plain = ("title", "subtitle", "agency", "job_text", "job_digest")
@@ -81,11 +81,11 @@ def _footer(document: Document) -> str:
     return paragraph(run(f"{left}\t") + page, "Footer")
 
 
-def _front(document: Document) -> str:
+def _front(document: Document, body: Body) -> str:
     lines = [paragraph(run(FRONT_TITLE), "FrontTitle"), paragraph(run(FRONT_PURPOSE), "Normal")]
     for section in front_sections(document):
         lines.append(paragraph(run(section.title), "FrontHeading"))
-        lines += [paragraph(run(point), "FrontPoint") for point in section.points]
+        lines += [paragraph(body.runs(point), "FrontPoint") for point in section.points]
     return "".join(lines)
 
 

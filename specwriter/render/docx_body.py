@@ -41,22 +41,23 @@ class Body:
 
     def _clause(self, clause: Clause) -> str:
         heading = paragraph(self._target(run(clause.title), clause.id), "Heading2")
-        before = (None, *clause.blocks)
-        blocks = zip(clause.blocks, before, strict=False)
-        return heading + "".join(self._block(b, isinstance(last, Table)) for b, last in blocks)
+        around = (None, *clause.blocks, None)
+        blocks = zip(around, clause.blocks, around[2:], strict=False)
+        return heading + "".join(self._block(block, last, to) for last, block, to in blocks)
 
-    def _block(self, block: Block, after_table: bool) -> str:
+    def _block(self, block: Block, last: Block | None, following: Block | None) -> str:
         # A table has no space of its own below; the paragraph after it brings the space.
-        space = '<w:spacing w:before="200"/>' if after_table else ""
+        space = '<w:spacing w:before="200"/>' if isinstance(last, Table) else ""
         match block:
             case Paragraph():
-                return paragraph(self._runs(block.runs), "BodyText", space)
+                keep = "<w:keepNext/>" if isinstance(following, ListItem) else ""
+                return paragraph(self.runs(block.runs), "BodyText", keep + space)
             case Note():
-                return paragraph(self._runs(block.runs), "Note", space)
+                return paragraph(self.runs(block.runs), "Note", space)
             case ListItem():
                 return self._item(block, space)
             case Table():
-                return self._caption(block) + table_xml(block, self._runs)
+                return self._caption(block) + table_xml(block, self.runs)
 
     def _item(self, item: ListItem, space: str) -> str:
         if (item.starts and item.level == 0) or not self.lists:
@@ -64,7 +65,7 @@ class Body:
         number = FIRST_LIST + self.lists - 1
         level = f'<w:ilvl w:val="{item.level}"/><w:numId w:val="{number}"/>'
         style = _LIST_STYLES[item.level]
-        return paragraph(self._runs(item.runs), style, f"<w:numPr>{level}</w:numPr>{space}")
+        return paragraph(self.runs(item.runs), style, f"<w:numPr>{level}</w:numPr>{space}")
 
     def _caption(self, table: Table) -> str:
         # The bookmark holds the number alone: a clause writes the word before its reference.
@@ -78,12 +79,11 @@ class Body:
         # Word reads at most 40 characters and only letters, digits and underscores (memory).
         return f"_Ref_{self._numbers[id]:05}"
 
-    def _runs(self, runs: tuple[Run, ...]) -> str:
+    def runs(self, runs: tuple[Run, ...]) -> str:
+        """Runs with their styles and fields."""
         return "".join(self._run(each) for each in runs)
 
     def _run(self, each: Run) -> str:
-        if each.kind == "blank":
-            return run(f"[{each.text}]", "Blank")
         if each.kind == "reference" and each.target in self._numbers:
             # \r asks for the paragraph number; a caption has none, and the result would be empty.
             switch = r"\h" if each.target in self._tables else r"\r \h"

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
-from specwriter.assemble.document import Document
+from specwriter.assemble.document import Document, OpenDecision, Run
 
 FRONT_TITLE = "Front sheet"
 FRONT_PURPOSE = (
@@ -15,30 +16,34 @@ FRONT_PURPOSE = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FrontSection:
-    """A heading of the front sheet with its points; ``target`` ids lead to clauses."""
+    """A heading of the front sheet with its points."""
 
     title: str
-    points: tuple[str, ...]
-    targets: tuple[str, ...] = ()
+    points: tuple[tuple[Run, ...], ...]
 
 
 def front_sections(document: Document) -> tuple[FrontSection, ...]:
     """The sections that have something to say, in the order of their weight."""
-    decisions = document.open_decisions
     ids = {clause.number: clause.id for part in document.parts for clause in part.clauses}
+    decisions = tuple(_decision(each, ids) for each in document.open_decisions)
     sections = (
-        FrontSection(title="Status", points=(document.status,) if document.status else ()),
-        FrontSection(title="Cautions", points=document.cautions),
-        FrontSection(
-            title="Open decisions",
-            points=tuple(f"{each.label}: {each.clause} (job: {each.path})" for each in decisions),
-            targets=tuple(ids.get(each.clause, "") for each in decisions),
-        ),
-        FrontSection(
-            title="Requirements of the job that no clause states", points=document.unexpressed
-        ),
+        ("Status", _plain((document.status,) if document.status else ())),
+        ("Cautions", _plain(document.cautions)),
+        ("Open decisions", decisions),
+        ("Requirements of the job that no clause states", _plain(document.unexpressed)),
     )
-    return tuple(section for section in sections if section.points)
+    return tuple(FrontSection(title=title, points=points) for title, points in sections if points)
+
+
+def _plain(points: tuple[str, ...]) -> tuple[tuple[Run, ...], ...]:
+    return tuple((Run(text=point),) for point in points)
+
+
+def _decision(each: OpenDecision, ids: Mapping[str, str]) -> tuple[Run, ...]:
+    """What is open, a reference to the clause that shows it, and the place in the job."""
+    target = ids.get(each.clause, "")
+    where = Run(text=each.clause, kind="reference" if target else "plain", target=target)
+    return Run(text=f"{each.label}: "), where, Run(text=f" (job: {each.path})")
 
 
 def masthead(document: Document) -> tuple[tuple[str, str], ...]:

@@ -20,7 +20,6 @@ from specwriter.assemble.document import (
 from specwriter.render.front import (
     FRONT_PURPOSE,
     FRONT_TITLE,
-    FrontSection,
     front_sections,
     masthead,
 )
@@ -66,16 +65,9 @@ def _front(document: Document) -> Iterable[str]:
     for section in front_sections(document):
         yield f"<h3>{section.title}</h3>"
         yield "<ul>"
-        yield from _points(section)
+        yield from (f"<li>{_runs(point)}</li>" for point in section.points)
         yield "</ul>"
     yield "</aside>"
-
-
-def _points(section: FrontSection) -> Iterable[str]:
-    targets = section.targets or ("",) * len(section.points)
-    for point, target in zip(section.points, targets, strict=True):
-        text = escape(point)
-        yield f"<li>{_link(text, target)}</li>" if target else f"<li>{text}</li>"
 
 
 def _title(document: Document) -> Iterable[str]:
@@ -146,7 +138,7 @@ def _runs(runs: tuple[Run, ...]) -> str:
 def _run(run: Run) -> str:
     text = escape(run.text)
     if run.kind == "blank":
-        return f'<span class="blank">[{text}]</span>'
+        return f'<span class="blank">{text}</span>'
     if run.kind == "reference":
         return _link(text, run.target)
     tag = _TAGS.get(run.kind)

@@ -10,7 +10,7 @@ from specwriter.render.front import FRONT_PURPOSE, FRONT_TITLE, front_sections, 
 
 _SPECIAL = re.compile(r"([\\`*_\[\]<>|~&#])")
 _LEADING = re.compile(r"^(\s*)([-+](?=\s|$)|[-=](?=[-=\s]*$)|\d+(?=[.)](?:\s|$)))")
-_STYLES = {"strong": "**", "emphasis": "*"}
+_STYLES = {"strong": "**", "emphasis": "*", "blank": "**"}
 
 
 def render_markdown(document: Document) -> str:
@@ -43,7 +43,7 @@ def _front(document: Document) -> Iterable[str]:
     yield FRONT_PURPOSE
     for section in front_sections(document):
         yield f"## {section.title}"
-        yield "\n".join(f"- {escaped(point)}" for point in section.points)
+        yield "\n".join(f"- {_runs(point)}" for point in section.points)
     yield "---"
 
 
@@ -88,8 +88,6 @@ def _runs(runs: tuple[Run, ...]) -> str:
 
 def _run(run: Run) -> str:
     inner = _SPECIAL.sub(r"\\\1", " ".join(run.text.split("\n")))
-    if run.kind == "blank":
-        return f"**\\[{inner}\\]**"
     # Marks must touch the text: CommonMark does not read "** a**" as strong.
     mark, core = _STYLES.get(run.kind, ""), inner.strip()
     if not (mark and core):

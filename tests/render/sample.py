@@ -69,7 +69,7 @@ TEXTURE = Clause(
                 Run(text=" exceed "),
                 Run(text="depth", kind="emphasis"),
                 Run(text=" of "),
-                Run(text="groove depth, mm", kind="blank"),
+                Run(text="[groove depth, mm]", kind="blank"),
                 Run(text=" <at any place>."),
             )
         ),

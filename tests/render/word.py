@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import zipfile
+from string import ascii_lowercase
 from xml.etree import ElementTree
 from xml.etree.ElementTree import Element
 
@@ -85,7 +86,7 @@ class Numbering:
 
 def _numeral(count: int, form: str) -> str:
     if form == "lowerLetter":
-        return "abcdefghij"[count - 1]
+        return ascii_lowercase[count - 1]
     if form == "lowerRoman":
         return ("i", "ii", "iii", "iv", "v")[count - 1]
     return str(count)
