@@ -13,7 +13,7 @@ from specwriter.assemble.document import (
     Run,
     Table,
 )
-from specwriter.render.docx_table import table_xml
+from specwriter.render.docx_table import indent, table_xml
 from specwriter.render.docx_xml import bookmarked, field, paragraph, run
 
 FIRST_LIST = 10
@@ -70,7 +70,8 @@ class Body:
     def _caption(self, table: Table) -> str:
         # The bookmark holds the number alone: a clause writes the word before its reference.
         number = self._target(field(r"SEQ Table \* ARABIC", str(table.number)), table.id)
-        return paragraph(run("Table ") + number + run(f". {table.caption}"), "Caption")
+        place = f'<w:ind w:left="{indent(table)}"/>'
+        return paragraph(run("Table ") + number + run(f". {table.caption}"), "Caption", place)
 
     def _target(self, content: str, id: str) -> str:
         return bookmarked(content, self._name(id), self._numbers[id])

@@ -9,7 +9,7 @@ import pytest
 
 from specwriter.assemble.document import Clause, Document, ListItem, Table
 from specwriter.render import render_docx
-from specwriter.render.docx_table import WIDTH, column_widths
+from specwriter.render.docx_table import column_widths
 from tests.render import word
 from tests.render.sample import JOB_TEXT, SAMPLE
 from tests.render.word import W
@@ -99,12 +99,22 @@ def test_every_table_repeats_its_header_and_tears_no_row() -> None:
         assert all(row.find(f"{W}trPr/{W}cantSplit") is not None for row in rows)
 
 
-@pytest.mark.parametrize("shares", [(1, 1, 1), (4, 2, 2, 2), (1,), (7, 1, 5)])
-def test_columns_fill_the_width_of_the_text(shares: tuple[int, ...]) -> None:
-    widths = column_widths(shares)
-    assert sum(widths) == WIDTH
-    ordered = sorted(zip(shares, widths, strict=True))
-    assert [width for _, width in ordered] == sorted(widths)
+@pytest.mark.parametrize(
+    ("shares", "least", "widths"),
+    [
+        ((1, 1, 1), (0, 0, 0), (333, 333, 334)),
+        ((4, 2, 2, 2), (100,) * 4, (400, 200, 200, 200)),
+        ((1, 9), (300, 100), (300, 700)),
+        ((1, 1, 8), (150, 0, 0), (150, 94, 756)),
+        ((1, 1, 1), (100, 333, 340), (327, 333, 340)),
+        ((1, 1), (1500, 500), (750, 250)),
+        ((1,), (50,), (1000,)),
+    ],
+)
+def test_a_column_gets_its_share_but_room_for_its_longest_word(
+    shares: tuple[int, ...], least: tuple[int, ...], widths: tuple[int, ...]
+) -> None:
+    assert column_widths(shares, least, 1000) == widths
 
 
 def test_no_paragraph_is_empty() -> None:
