@@ -15,7 +15,13 @@ from string import Template
 from specwriter.assemble.document import Document
 from specwriter.render.docx_body import Body, list_numberings
 from specwriter.render.docx_xml import field, paragraph, run, xml_text
-from specwriter.render.front import FRONT_PURPOSE, FRONT_TITLE, front_sections, masthead
+from specwriter.render.front import (
+    FRONT_PURPOSE,
+    FRONT_TITLE,
+    front_sections,
+    lead_in_runs,
+    masthead,
+)
 
 TEMPLATE = Path(__file__).with_name("template")
 _EPOCH = (1980, 1, 1, 0, 0, 0)
@@ -47,7 +53,9 @@ def _template_parts() -> list[tuple[str, str]]:
 def _values(document: Document) -> dict[str, str]:
     """What stands for each ``$name`` in the template."""
     body = Body(document)
-    content = _front(document, body) + _title(document) + "".join(map(body.part, document.parts))
+    content = (
+        _front(document, body) + _title(document, body) + "".join(map(body.part, document.parts))
+    )
     if document.closing:
         content += paragraph(run(document.closing), "Closing")
     plain = ("title", "subtitle", "agency", "job_text", "job_digest")
@@ -89,7 +97,7 @@ def _front(document: Document, body: Body) -> str:
     return "".join(lines)
 
 
-def _title(document: Document) -> str:
+def _title(document: Document, body: Body) -> str:
     new_page = "<w:pageBreakBefore/>"
     lines = [
         paragraph(run(document.agency), "Agency", new_page),
@@ -101,5 +109,5 @@ def _title(document: Document) -> str:
     if document.status:
         lines.append(paragraph(run(document.status), "Status"))
     if document.lead_in:
-        lines.append(paragraph(run(document.lead_in), "LeadIn"))
+        lines.append(paragraph(body.runs(lead_in_runs(document)), "LeadIn"))
     return "".join(lines)

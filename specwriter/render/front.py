@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -44,6 +45,16 @@ def _decision(each: OpenDecision, ids: Mapping[str, str]) -> tuple[Run, ...]:
     target = ids.get(each.clause, "")
     where = Run(text=each.clause, kind="reference" if target else "plain", target=target)
     return Run(text=f"{each.label}: "), where, Run(text=f" (job: {each.path})")
+
+
+def lead_in_runs(document: Document) -> tuple[Run, ...]:
+    """The lead-in, which comes as text, with what stands in brackets marked as a blank."""
+    pieces = re.split(r"(\[[^\]]*\])", document.lead_in)
+    return tuple(
+        Run(text=piece, kind="blank" if piece.startswith("[") and piece.endswith("]") else "plain")
+        for piece in pieces
+        if piece
+    )
 
 
 def masthead(document: Document) -> tuple[tuple[str, str], ...]:

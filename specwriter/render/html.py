@@ -21,6 +21,7 @@ from specwriter.render.front import (
     FRONT_PURPOSE,
     FRONT_TITLE,
     front_sections,
+    lead_in_runs,
     masthead,
 )
 
@@ -81,7 +82,8 @@ def _title(document: Document) -> Iterable[str]:
     yield "</dl>"
     yield from _text("p", document.status, "status")
     yield "</header>"
-    yield from _text("p", document.lead_in, "lead-in")
+    if document.lead_in:
+        yield f"<p>{_runs(lead_in_runs(document))}</p>"
 
 
 def _part(part: Part) -> Iterable[str]:

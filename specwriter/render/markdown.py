@@ -6,7 +6,13 @@ import re
 from collections.abc import Iterable
 
 from specwriter.assemble.document import Block, Document, ListItem, Note, Paragraph, Run, Table
-from specwriter.render.front import FRONT_PURPOSE, FRONT_TITLE, front_sections, masthead
+from specwriter.render.front import (
+    FRONT_PURPOSE,
+    FRONT_TITLE,
+    front_sections,
+    lead_in_runs,
+    masthead,
+)
 
 _SPECIAL = re.compile(r"([\\`*_\[\]<>|~&#])")
 _LEADING = re.compile(r"^(\s*)([-+](?=\s|$)|[-=](?=[-=\s]*$)|\d+(?=[.)](?:\s|$)))")
@@ -56,7 +62,7 @@ def _title(document: Document) -> Iterable[str]:
         yield f"**{escaped(document.status)}**"
     yield "\n".join(f"- {label}: {escaped(value)}" for label, value in masthead(document))
     if document.lead_in:
-        yield escaped(document.lead_in)
+        yield _runs(lead_in_runs(document))
 
 
 def _block(block: Block) -> str:
