@@ -14,6 +14,7 @@ from string import Template
 
 from specwriter.assemble.document import Document
 from specwriter.render.docx_body import Body, list_numberings
+from specwriter.render.docx_numbers import level_texts
 from specwriter.render.docx_xml import field, paragraph, run, xml_text
 from specwriter.render.front import (
     FRONT_PURPOSE,
@@ -58,12 +59,15 @@ def _values(document: Document) -> dict[str, str]:
     )
     if document.closing:
         content += paragraph(run(document.closing), "Closing")
+    part_number, clause_number = level_texts(document)
     plain = ("title", "subtitle", "agency", "job_text", "job_digest")
     return {
         **{name: xml_text(getattr(document, name)) for name in plain},
         "moment": f"{_day(document.date)}T00:00:00Z",
         "header": _header(document),
         "footer": _footer(document),
+        "part_number": xml_text(part_number),
+        "clause_number": xml_text(clause_number),
         "lists": list_numberings(body.lists),
         "body": content,
     }

@@ -14,6 +14,10 @@ INDENT = 720
 """Twips from the margin, as far as the text of a clause."""
 
 _MANY_COLUMNS = 6
+_SHORT = 6
+_LONG = 60
+"""Up to so many rows, with no cell of so many letters, a table stays on one page."""
+
 _PADDING = 160
 """Twips that a cell keeps free on its left and right, as style Grid says."""
 
@@ -32,7 +36,11 @@ def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str]) -> str:
     shares = table.widths or (1,) * len(table.header)
     widths = column_widths(shares, _longest_words(table), room)
     head = _row([run(text) for text in table.header], widths, "TableHead", header=True)
-    rows = [_row([runs(cell) for cell in row], widths, "TableText") for row in table.rows]
+    kept = len(table.rows) - 1 if _is_short(table) else 0
+    rows = [
+        _row([runs(cell) for cell in row], widths, "TableText", keep=place < kept)
+        for place, row in enumerate(table.rows)
+    ]
     grid = "".join(f'<w:gridCol w:w="{width}"/>' for width in widths)
     return (
         f"<w:tbl>{_properties(table, room)}<w:tblGrid>{grid}</w:tblGrid>"
@@ -74,6 +82,11 @@ def _columns(table: Table) -> Iterator[list[str]]:
         yield [title, *("".join(run.text for run in row[index]) for row in table.rows)]
 
 
+def _is_short(table: Table) -> bool:
+    longest = max((len(text) for texts in _columns(table) for text in texts), default=0)
+    return len(table.rows) <= _SHORT and longest < _LONG
+
+
 def _properties(table: Table, room: int) -> str:
     return (
         f'<w:tblPr><w:tblStyle w:val="Grid"/><w:tblW w:w="{room}" w:type="dxa"/>'
@@ -84,12 +97,20 @@ def _properties(table: Table, room: int) -> str:
     )
 
 
-def _row(cells: list[str], widths: tuple[int, ...], style: str, *, header: bool = False) -> str:
+def _row(
+    cells: list[str],
+    widths: tuple[int, ...],
+    style: str,
+    *,
+    header: bool = False,
+    keep: bool = False,
+) -> str:
+    kept = "<w:keepNext/>" if keep else ""
     repeated = "<w:tblHeader/>" if header else ""
     shade = '<w:shd w:val="clear" w:color="auto" w:fill="E4E8EC"/>' if header else ""
     made = "".join(
         f'<w:tc><w:tcPr><w:tcW w:w="{width}" w:type="dxa"/>{shade}</w:tcPr>'
-        f"{paragraph(cell, style)}</w:tc>"
+        f"{paragraph(cell, style, kept)}</w:tc>"
         for cell, width in zip(cells, widths, strict=True)
     )
     return f"<w:tr><w:trPr><w:cantSplit/>{repeated}</w:trPr>{made}</w:tr>"
