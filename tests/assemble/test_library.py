@@ -11,6 +11,7 @@ from specwriter.assemble.closure import requirements
 from specwriter.assemble.document import Table
 from specwriter.assemble.view import Value, job_view
 from specwriter.model import Job
+from tests.assemble.full import full
 from tests.assemble.variants import variants
 from tests.support import TEXTURES, job
 
@@ -49,7 +50,7 @@ def test_the_five_parts_of_a_highway_provision_stand_in_order() -> None:
 
 def test_every_clause_is_chosen_by_a_job_near_an_example() -> None:
     chosen = set()
-    for made in (job(name) for name in (*EXAMPLES, *TEXTURES)):
+    for made in (*(job(name) for name in (*EXAMPLES, *TEXTURES)), *map(full, CLEAN)):
         for near in (made, *(other for _, other in variants(made))):
             chosen |= {choice.clause.id for choice in select(near, LIBRARY) if choice.chosen}
 
@@ -83,6 +84,19 @@ def test_every_number_required_by_a_clean_example_is_in_the_text_as_written(name
     text = text_of(assemble(made, LIBRARY))
     required = [path for path, spelled in requirements(made) if spelled]
 
+    assert [path for path in required if written(made, path) not in text] == []
+
+
+@pytest.mark.parametrize("name", CLEAN)
+def test_a_job_with_every_result_is_stated_whole_and_leaves_nothing_open(name: str) -> None:
+    made = full(name)
+    document = assemble(made, LIBRARY)
+    text = text_of(document)
+    required = [path for path, spelled in requirements(made) if spelled]
+
+    assert document.unexpressed == ()
+    assert document.open_decisions == ()
+    assert not BROKEN.search(text), BROKEN.search(text)
     assert [path for path in required if written(made, path) not in text] == []
 
 
