@@ -11,6 +11,7 @@
     number    = whole | decimal | fraction | whole "-" fraction | whole fraction
     station   = digits "+" digits                   120+00 (feet)   1+200 (kilometres)
     ratio     = "1:" number                         1:48
+    rise      = number "in per ft"                  1/4 in per ft
     money     = "$" number [ "/" unit ]             $4.50/SY
 """
 
@@ -51,6 +52,7 @@ _NUMBER = re.compile(
 )
 _UNIT = re.compile(r"[^\d,±+]*?(?:(?<=[a-zA-Z])[23²³]|\^[23])?(?=\s*(?:$|,|±|\+|-\s*\d|\bto\b|\d))")
 _STATION = re.compile(r"(\d+)\+(\d{3}|\d{2})(\.\d+)?")
+_RISE = re.compile(r"(\d\S*(?:\s\d+/\d+)? ?in)(?: ?/ ?| per )(?:ft|foot)")
 _RATIO = re.compile(r"1\s*:\s*(\d+(?:\.\d+)?)")
 _LIMITS: tuple[tuple[str, Form], ...] = (
     ("at least", "at_least"),
@@ -125,6 +127,11 @@ def _parse_special(text: str) -> Quantity | None:
         if run == 0:
             raise ValueFault("a slope of 1:0 is not a slope", 0, len(plain))
         return Quantity(text, "value", (Amount(1 / run, plain, RATIO, Fraction(0), True),))
+    if rise := _RISE.fullmatch(plain):
+        first = _Reader(rise[1], "length").quantity().amounts[0]
+        step = first.step / 12
+        amount = Amount(first.value / 12, plain, RATIO, step, first.is_fraction)
+        return Quantity(text, "value", (amount,))
     return None
 
 

@@ -115,6 +115,8 @@ def _converted(amount: Amount, unit: Unit, *, is_difference: bool) -> str:
         else unit.from_base(amount.base)
     )
     step = min(amount.step, _FINEST_FRACTION) if amount.is_fraction else amount.step
+    if unit.symbol.startswith("$"):
+        return decimal_text(value, Fraction(1, 100))
     step = _power_below(step * amount.unit.factor / unit.factor)
     if value:
         step = min(step, _power_below(abs(value) / 10))

@@ -60,6 +60,9 @@ READ = [
     ("1+200", "station", Interval(Fraction(1200), Fraction(1200))),
     ("2 percent", "slope", Interval(Fraction("0.02"), Fraction("0.02"))),
     ("1:48", "slope", Interval(Fraction(1, 48), Fraction(1, 48))),
+    ("1/4 in per ft", "slope", Interval(Fraction(1, 48), Fraction(1, 48))),
+    ("1/4 in/ft", "slope", Interval(Fraction(1, 48), Fraction(1, 48))),
+    ("0.25 in per ft", "slope", Interval(Fraction(1, 48), Fraction(1, 48))),
     ("$600", "money", Interval(Fraction(600), Fraction(600))),
     ("$9/m2", "money_per_area", Interval(Fraction(9), Fraction(9))),
     ("10", "number", Interval(Fraction(10), Fraction(10))),
@@ -114,6 +117,7 @@ PRINTED = [
     ("19 mm", "19 mm (0.75 in)"),
     ("53 to 57 per ft", "53 to 57 per ft (174 to 187 per m)"),
     ("95 percent", "95 percent"),
+    ("$3 per SY", "$3 per SY ($3.59/m2)"),
 ]
 
 
