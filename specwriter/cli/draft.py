@@ -113,6 +113,9 @@ def _write(result: CheckResult, targets: dict[str, Path], clauses: Path | None, 
     for path in targets.values():
         say(f"wrote {path}")
     say(_open(drafted))
+    if absent := len(drafted.document.unexpressed):
+        many = "1 requirement" if absent == 1 else f"{absent} requirements"
+        say(f"no clause states {many} of the job; the front sheet lists what is missing")
     return exit_codes.DEFECT if result.defects else exit_codes.OK
 
 

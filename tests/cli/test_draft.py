@@ -8,7 +8,7 @@ import pytest
 
 from specwriter.cli import exit_codes
 from specwriter.cli.main import outcome
-from tests.support import EXAMPLES
+from tests.support import EXAMPLES, text_of
 
 CLEAN = EXAMPLES / "urban-grinding" / "job.yaml"
 CLASHING = EXAMPLES / "as-received" / "job.yaml"
@@ -83,3 +83,15 @@ def test_nothing_is_left_behind_when_a_file_is_in_the_way(tmp_path: Path) -> Non
 
     assert code == exit_codes.USAGE
     assert [path.name for path in tmp_path.iterdir()] == ["SP-614.md"]
+
+
+def test_requirements_that_no_clause_states_are_counted(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    job = tmp_path / "runway.yaml"
+    job.write_text(text_of("runway_grooving"), encoding="utf-8")
+
+    code = outcome(["draft", str(job), "--to", str(tmp_path / "out")])
+
+    assert code == exit_codes.OK
+    assert "no clause states" in capsys.readouterr().err
