@@ -11,7 +11,7 @@ _ALWAYS = (
     "Pavement that is polished, cut too deep or left with standing water can send vehicles out "
     "of control. Confirm depth, cover to steel, remaining thickness and drainage on the site.",
     "Sawing and grinding concrete set free respirable crystalline silica, which destroys lungs. "
-    "The employer chooses the controls of 29 CFR 1926.1153 (2016; read second-hand) or of the "
+    "The employer chooses the controls of 29 CFR 1926.1153 (read second-hand, undated) or of the "
     "local code.",
     "The slurry is strongly alkaline: it burns skin and eyes and kills fish. Confirm that it is "
     "collected, treated and disposed of as the local authority requires.",
