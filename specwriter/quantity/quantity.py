@@ -97,7 +97,3 @@ class Quantity:
     def reading(self) -> Interval:
         """What it allows once the rounding of the written numbers is granted (see ``slack``)."""
         return self.interval.widen(max(amount.slack for amount in self.amounts))
-
-    def same_value(self, other: Quantity) -> bool:
-        """True when both allow exactly the same values."""
-        return self.dimension == other.dimension and self.interval == other.interval

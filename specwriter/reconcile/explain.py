@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from specwriter.diagnostic import Evidence, Finding, Grade
+from specwriter.diagnostic import Finding, Grade
 from specwriter.quantity import Interval, show_interval_like, show_like
 from specwriter.reconcile.clash import Clash
 from specwriter.reconcile.joint import TOGETHER
@@ -24,13 +24,6 @@ def findings_from(verdicts: Iterable[Verdict]) -> tuple[Finding, ...]:
     return tuple(found)
 
 
-def evidence_of(requirement: Requirement) -> Evidence:
-    """The requirement as a finding shows it."""
-    return Evidence(
-        path=requirement.path, label=requirement.label, written=requirement.quantity.text
-    )
-
-
 def _clash_finding(area: str, clash: Clash) -> Finding:
     one = clash.relations[0] if len(clash.relations) == 1 else None
     return Finding(
@@ -39,7 +32,7 @@ def _clash_finding(area: str, clash: Clash) -> Finding:
         basis="arithmetic",
         title=one.title if one else f"{_and(_labels(clash))} cannot hold together",
         area=area,
-        evidence=tuple(evidence_of(each) for each in clash.members),
+        evidence=tuple(each.evidence for each in clash.members),
         says=_says(clash),
         settle=tuple(
             f"{move.member.label} {show_interval_like(_bounded(move.to), move.member.quantity)}"

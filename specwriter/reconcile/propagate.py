@@ -3,23 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
-from specwriter.quantity import Interval
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
 
 ROUNDS = 40
 """Enough for every chain of the relations here; stopping early is sound, only less sharp."""
-
-
-@dataclass(frozen=True, slots=True)
-class Step:
-    """One narrowing: ``relation`` gave ``variable`` the interval ``found``."""
-
-    relation: Relation
-    variable: str
-    found: Interval
 
 
 def box_of(requirements: Iterable[Requirement], *, exact: bool = False) -> Box | None:
@@ -31,9 +20,7 @@ def box_of(requirements: Iterable[Requirement], *, exact: bool = False) -> Box |
     return None if any(interval.is_empty for interval in box.values()) else box
 
 
-def propagate(
-    box: Box | None, relations: Sequence[Relation], trace: list[Step] | None = None
-) -> Box | None:
+def propagate(box: Box | None, relations: Sequence[Relation]) -> Box | None:
     """The narrowed box, or ``None`` when some variable is left without a value: a proof."""
     if box is None:
         return None
@@ -49,8 +36,6 @@ def propagate(
                 after = before.meet(found)
                 now[variable] = after
                 moved = True
-                if trace is not None:
-                    trace.append(Step(relation, variable, after))
                 if after.is_empty:
                     return None
         if not moved:

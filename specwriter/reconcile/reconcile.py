@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from specwriter.diagnostic import NotRun
@@ -48,11 +49,8 @@ def _clashes(
     nominal = find_clashes([each.at_nominal() for each in requirements], relations)
     by_path = {each.path: each for each in requirements}
     return tuple(
-        Clash(
-            members=tuple(by_path[each.path] for each in clash.members),
-            relations=clash.relations,
-            moves=clash.moves,
-            nominal_only=True,
+        replace(
+            clash, members=tuple(by_path[each.path] for each in clash.members), nominal_only=True
         )
         for clash in nominal
     )

@@ -9,12 +9,12 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from specwriter.diagnostic import Evidence
 from specwriter.model import Area
 from specwriter.quantity import Interval, Quantity
 
 Role = Literal["dimension", "result", "condition"]
 
-SPACINGS = ("groove.spacing", "groove.per_foot", "groove.per_metre")
 LABELS: dict[str, str] = {
     "groove.spacing": "groove spacing",
     "groove.per_foot": "grooves per foot",
@@ -51,9 +51,9 @@ class Requirement:
     reading: Interval
 
     @property
-    def written(self) -> str:
-        """The value, letter by letter."""
-        return self.quantity.text
+    def evidence(self) -> Evidence:
+        """The requirement as a finding shows it."""
+        return Evidence(path=self.path, label=self.label, written=self.quantity.text)
 
     def narrowed(self, interval: Interval) -> Requirement:
         """The same requirement held to another interval."""

@@ -16,7 +16,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, propagate
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import connected, solve
+from specwriter.reconcile.solve import connected, is_reached
 from specwriter.reconcile.verdict import Outcome, ResultCheck, Tightening
 from specwriter.trade.texture_depth import groove_share, land_texture_needed, texture_depth
 
@@ -54,16 +54,14 @@ def check_result(
     )
     if known and max(totals) < (target.reading.low or goal):
         outcome: Outcome = "impossible" if not converted else "not assured"
-        return outcome, replace(check, witness=_witness(worst), tightenings=())
+        return outcome, replace(check, witness=tuple(worst.items()))
     if min(totals) >= goal and not ground:
         return "assured", check
-    if ground and max(totals) >= goal and not known:
-        return "not decided", check
-    if ground and min(totals) >= goal:
+    if ground and (min(totals) >= goal or (max(totals) >= goal and not known)):
         return "not decided", check
     return "not assured", replace(
         check,
-        witness=_witness(worst),
+        witness=tuple(worst.items()),
         land_needed=None if known else _land_needed(worst, goal),
         tightenings=_tightenings(requirements, relations, worst, goal),
     )
@@ -72,10 +70,6 @@ def check_result(
 def _members(requirements: Sequence[Requirement]) -> tuple[Requirement, ...]:
     used = (*GROOVE, "groove.per_foot", "groove.per_metre", BOTTOM, LAND)
     return tuple(each for each in requirements if each.variable in used)
-
-
-def _witness(point: Point) -> tuple[tuple[str, Fraction], ...]:
-    return tuple(point.items())
 
 
 def _share(point: Point) -> Fraction:
@@ -106,9 +100,7 @@ def _corners(requirements: Sequence[Requirement], relations: Sequence[Relation])
         return
     for values in product(*ends):
         point = dict(zip(names, values, strict=True))
-        held = [_fixed(requirements, name, value) for name, value in point.items()]
-        fixed = [*requirements, *held]
-        if solve(fixed, relations, exact=True).solution is not None:
+        if is_reached(point, requirements, relations):
             yield point
 
 
@@ -122,10 +114,6 @@ def _ends(interval: Interval) -> tuple[Fraction, ...]:
     if interval.high is None or interval.is_point:
         return (interval.low,)
     return (interval.low, interval.high) if interval.low else (interval.high, interval.high / 1000)
-
-
-def _fixed(requirements: Sequence[Requirement], name: str, value: Fraction) -> Requirement:
-    return replace(requirements[0], variable=name).narrowed(Interval(value, value))
 
 
 def _tightenings(

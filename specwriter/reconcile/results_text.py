@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from specwriter.diagnostic import Evidence, Finding, Grade
+from specwriter.diagnostic import Finding, Grade
 from specwriter.quantity import UNITS, Interval, show, show_interval_like, show_like
 from specwriter.reconcile.joint import NOT_ASSURED, OUT_OF_REACH
 from specwriter.reconcile.requirement import LABELS
@@ -19,21 +19,18 @@ SOURCE_GROUND = (
 
 def result_finding(area: str, outcome: Outcome, check: ResultCheck) -> Finding:
     """Conflict when it is proved that no allowed choice passes, else a caution."""
-    impossible = outcome == "impossible"
+    joint = OUT_OF_REACH if outcome == "impossible" else NOT_ASSURED
     return Finding(
-        slug=(OUT_OF_REACH if impossible else NOT_ASSURED).slug,
-        grade=Grade.CONFLICT if impossible else Grade.CAUTION,
+        slug=joint.slug,
+        grade=Grade.CONFLICT if joint is OUT_OF_REACH else Grade.CAUTION,
         basis="arithmetic",
-        title=(OUT_OF_REACH if impossible else NOT_ASSURED).title,
+        title=joint.title,
         area=area,
-        evidence=tuple(
-            Evidence(path=each.path, label=each.label, written=each.quantity.text)
-            for each in (check.target, *check.members)
-        ),
+        evidence=tuple(each.evidence for each in (check.target, *check.members)),
         says=" ".join([_range_says(check), *_witness_says(check), *_land_says(check)]),
         settle=_settle(check),
         sources=(
-            SOURCE_GROUND if check.is_upper_bound else NOT_ASSURED.source,
+            SOURCE_GROUND if check.is_upper_bound else joint.source,
             *filter(None, [check.converted]),
         ),
     )

@@ -37,6 +37,18 @@ def solve(
     return _Search(used).decide(box_of(requirements, exact=exact))
 
 
+def is_reached(
+    point: Point, requirements: Sequence[Requirement], relations: Sequence[Relation]
+) -> bool:
+    """True when a choice that meets everything as written takes the values of ``point``."""
+    box = box_of(requirements, exact=True)
+    if box is None:
+        return False
+    held = {name: box.get(name, ANY).meet(Interval(at, at)) for name, at in point.items()}
+    used = connected(requirements, relations)
+    return _Search(used).decide({**box, **held}).solution is not None
+
+
 def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> bool:
     """True when the requirements, with their rounding granted, are proved impossible."""
     return solve(requirements, relations).refuted

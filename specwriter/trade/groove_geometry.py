@@ -15,11 +15,6 @@ def spacing(width: Fraction, land: Fraction) -> Fraction:
     return width + land
 
 
-def clear_gap(spacing: Fraction, width: Fraction) -> Fraction:
-    """Uncut strip between two grooves. Source: geometry."""
-    return spacing - width
-
-
 def grooves_per(length: Fraction, spacing: Fraction) -> Fraction:
     """Grooves in a length, both in one unit: ``grooves_per(12, 3/4)`` per foot. Geometry."""
     return length / spacing

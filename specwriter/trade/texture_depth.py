@@ -60,10 +60,3 @@ def etd_of_mpd(mpd_mm: Fraction, conversion: Conversion) -> Fraction:
     if conversion == "1.1 MPD":
         return Fraction(11, 10) * mpd_mm
     return Fraction(1, 5) + Fraction(4, 5) * mpd_mm
-
-
-def mpd_of_etd(etd_mm: Fraction, conversion: Conversion) -> Fraction:
-    """Mean profile depth in mm that estimates the given texture depth."""
-    if conversion == "1.1 MPD":
-        return etd_mm * Fraction(10, 11)
-    return (etd_mm - Fraction(1, 5)) * Fraction(5, 4)
