@@ -8,7 +8,7 @@ from specwriter.diagnostic import Finding, Grade
 from specwriter.quantity import Interval, show_interval_like, show_like
 from specwriter.reconcile.clash import Clash
 from specwriter.reconcile.joint import TOGETHER
-from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.requirement import Requirement, and_list
 from specwriter.reconcile.results_text import result_finding
 from specwriter.reconcile.verdict import Verdict
 
@@ -30,7 +30,7 @@ def _clash_finding(area: str, clash: Clash) -> Finding:
         slug=one.slug if one else TOGETHER.slug,
         grade=Grade.CAUTION if clash.nominal_only else Grade.CONFLICT,
         basis="arithmetic",
-        title=one.title if one else f"{_and(_labels(clash))} cannot hold together",
+        title=one.title if one else f"{and_list(_labels(clash))} cannot hold together",
         area=area,
         evidence=tuple(each.evidence for each in clash.members),
         says=_says(clash),
@@ -79,7 +79,7 @@ def _nominal_text(requirement: Requirement) -> str:
 def _general_sentence(clash: Clash) -> str:
     move = clash.moves[0]
     others = [each for each in clash.members if each is not move.member]
-    given = _and([f"{each.label} {each.quantity.text}" for each in others])
+    given = and_list([f"{each.label} {each.quantity.text}" for each in others])
     room = show_interval_like(_bounded(move.to), move.member.quantity)
     because = "; ".join(dict.fromkeys(each.statement for each in clash.relations))
     return (
@@ -95,7 +95,3 @@ def _bounded(interval: Interval) -> Interval:
 
 def _labels(clash: Clash) -> list[str]:
     return [each.label for each in clash.members]
-
-
-def _and(words: list[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

@@ -12,7 +12,13 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.clash import Clash, find_clashes
 from specwriter.reconcile.registry import relations_for
 from specwriter.reconcile.relation import Relation
-from specwriter.reconcile.requirement import LABELS, Requirement, dimensions_of, result
+from specwriter.reconcile.requirement import (
+    LABELS,
+    Requirement,
+    and_list,
+    dimensions_of,
+    result,
+)
 from specwriter.reconcile.result_check import check_result
 from specwriter.reconcile.verdict import Reconciliation, Verdict
 from specwriter.trade.texture_depth import CONVERSION_SOURCES, conversion_of, etd_of_mpd
@@ -120,10 +126,6 @@ def _looked(requirements: Sequence[Requirement], relations: Sequence[Relation]) 
             yield relation.slug
 
 
-def _labels(variables: Sequence[str]) -> list[str]:
-    return [LABELS.get(name, name) for name in variables]
-
-
 def _without_inputs(
     area: Area, requirements: Sequence[Requirement], relations: Sequence[Relation]
 ) -> Iterator[NotRun]:
@@ -131,10 +133,10 @@ def _without_inputs(
     stated = {each.variable for each in requirements}
     for relation in relations:
         absent = [name for name in relation.variables if name not in stated]
-        if len(relation.variables) - len(absent) == 1 and len(absent) >= 2:
+        if len(absent) >= 2 and len(relation.variables) - len(absent) == 1:
             yield NotRun(
                 slug=relation.slug,
                 title=relation.statement,
                 area=area.id,
-                because=f"{' and '.join(_labels(absent))} are not given",
+                because=f"{and_list([LABELS.get(name, name) for name in absent])} are not given",
             )

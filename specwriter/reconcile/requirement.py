@@ -6,6 +6,7 @@ texture depth on the scale of the sand patch. Lengths in metres, counts per metr
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -113,3 +114,8 @@ def result(area: Area, key: str, quantity: Quantity, interval: Interval) -> Requ
         interval=interval,
         reading=interval.widen(slack),
     )
+
+
+def and_list(words: Sequence[str]) -> str:
+    """``a``, ``a and b``, ``a, b and c``."""
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

@@ -2,28 +2,6 @@
 
 from __future__ import annotations
 
-from specwriter.model import Area
-from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.one_thickness import one_thickness
 
-
-def _one_thickness(area: Area) -> bool:
-    blade = area.blade
-    return (
-        blade is not None
-        and blade.spacer is not None
-        and (blade.core is None) != (blade.segment is None)
-    )
-
-
-RELATION = Relation(
-    slug="one-blade-thickness",
-    title="blade thickness and pattern disagree",
-    statement=(
-        "one blade thickness given alone beside a spacer is read as both the core and "
-        "the cutting segment"
-    ),
-    shape=Linear({"blade.core": 1, "blade.segment": -1}),
-    source="common practice, no source",
-    validity="a job that gives the core or the cutting segment of the blade, not both",
-    applies=_one_thickness,
-)
+RELATION = one_thickness("one-blade-thickness", "blade", "blade")
