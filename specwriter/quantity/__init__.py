@@ -1,6 +1,7 @@
 """Exact values, the grammar they are written in, their units and their printing."""
 
-from specwriter.quantity.grammar import ValueFault, parse
+from specwriter.quantity.fault import ValueFault
+from specwriter.quantity.grammar import parse
 from specwriter.quantity.interval import Interval
 from specwriter.quantity.printing import (
     both_systems,

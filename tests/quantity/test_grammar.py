@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 
-from specwriter.quantity import Interval, ValueFault, both_systems, parse, show_like
+from specwriter.quantity import UNITS, Interval, both_systems, parse, show, show_like
 
 INCH = Fraction("0.0254")
 MM = Fraction(1, 1000)
@@ -79,30 +79,103 @@ def test_a_written_value_allows_exactly_what_it_says(
     assert str(quantity) == text
 
 
-REFUSED = [
-    ("", "length", "there is no value here", 0),
-    ("0.75", "length", "'0.75' has no unit", 0),
-    ("3/16 inn", "length", "'inn' is not a unit", 5),
-    ("about 1/8 in", "length", "'about' gives no tolerance", 0),
-    ("max 1/8 in", "length", "'max' leaves the end of the limit open", 0),
-    ("½ in", "length", "'½' is not read", 0),
-    ("1/0 in", "length", "a fraction cannot have 0 below the line", 0),
-    ("1/8 in to 5 mph", "length", "'1/8 in to 5 mph' mixes a length and a speed", 0),
-    ("19 mm", "roughness", "'19 mm' is a length", 0),
-    ("1/4 in +1/16 in", "length", "the tolerance has an upper part only", 15),
-    ("in", "length", "a number is missing before 'in'", 0),
+SPELLINGS = [
+    ('1/8"', "1/8 in"),
+    ("1/8-inch", "1/8 in"),
+    ("1/8-in.", "1/8 in"),
+    ("1/8 inches", "1/8 in"),
+    ("1/8IN", "1/8 in"),
+    ("½ in", "1/2 in"),
+    ("1½ in", "1-1/2 in"),
+    ("1 ½ in", "1-1/2 in"),
+    ("1-½ in", "1-1/2 in"),
+    ("1⁄2 in", "1/2 in"),
+    (".095 in", "0.095 in"),
+    ("1/8\u00a0in", "1/8 in"),
+    ("1/8\u202fin", "1/8 in"),
+    ("１／８\u3000ｉｎ", "1/8 in"),
+    ("  1/8   in ", "1/8 in"),
+    ("1/8 in\n", "1/8 in"),
+    ("24'", "24 ft"),
+    ("24′", "24 ft"),
+    ("24-ft", "24 ft"),
+    ("24 LF", "24 ft"),
+    ("35000 lbs", "35,000 lb"),
+    ("60 inches per mile", "60 in/mi"),
+    ("60 in. / mile", "60 in/mi"),
+    ("60 in./mi.", "60 in/mi"),
+    ("57/ft", "57 per ft"),
+    ("57 per foot", "57 per ft"),
+    ('1/4" per foot', "1/4 in/ft"),
+    ("100 sq. yd.", "100 SY"),
+    ("100 yd²", "100 SY"),
+    ("100 m^2", "100 m2"),
+    ("$4.50 per square yard", "$4.50/SY"),
+    ("4.50 USD", "$4.50"),
+    ("−5 °C", "-5 °C"),
+    ("-5 deg. C", "-5 °C"),
+    ("101 dBA", "101 dB(A)"),
+    ("45 MPH", "45 mph"),
+    ("Sta. 120+00", "120+00"),
+    ("≥ 0.8 mm", "at least 0.8 mm"),
+    (">= 0.8 mm", "at least 0.8 mm"),
+    ("At Least 0.8 mm", "at least 0.8 mm"),
+    ("≤60 in/mi", "at most 60 in/mi"),
+    ("10- to 12-ft", "10 ft to 12 ft"),
+    ("3/16 ± 1/16 in", "3/16 in ± 1/16 in"),
+    ("3/16 in +/- 1/16", "3/16 in ± 1/16 in"),
+    ("3/16 in plus or minus 1/16 in", "3/16 in ± 1/16 in"),
+    ("1/4 +1/16 -0 in", "1/4 in +1/16 in -0 in"),
+    ("1/4 in -0 in +1/16 in", "1/4 in +1/16 in -0 in"),
+    ("1/4 in, +1/16 in, -0 in", "1/4 in +1/16 in -0 in"),
+    ("1/4 in +1/16 in/-0 in", "1/4 in +1/16 in -0 in"),
+    ("1/4+1/16-0 in", "1/4 in +1/16 in -0 in"),
 ]
 
 
-@pytest.mark.parametrize(("text", "dimension", "says", "column"), REFUSED)
-def test_a_value_that_cannot_be_read_is_refused_at_its_column(
-    text: str, dimension: str, says: str, column: int
-) -> None:
-    with pytest.raises(ValueFault) as caught:
-        parse(text, dimension)
+@pytest.mark.parametrize(("text", "plain"), SPELLINGS)
+def test_a_spelling_is_read_as_the_plain_form(text: str, plain: str) -> None:
+    one, other = parse(text), parse(plain)
 
-    assert caught.value.says == says
-    assert caught.value.column == column
+    assert one.text == text
+    assert (one.form, one.dimension, one.interval) == (other.form, other.dimension, other.interval)
+
+
+FORMS = [
+    ("1/8 in", "value", ["1/8"]),
+    ("1/4 in to 1/8 in", "range", ["1/4", "1/8"]),
+    ("3/16 in ± 1/16 in", "tolerance", ["3/16", "1/16", "1/16"]),
+    ("1/4 in -0 in +1/16 in", "tolerance", ["1/4", "1/16", "0"]),
+    ("at least 1:48", "at_least", ["1:48"]),
+    ("at most $600", "at_most", ["$600"]),
+    ("1, 2, 3 ft", "list", ["1", "2", "3"]),
+    ("1,200, 1,500 ft", "list", ["1,200", "1,500"]),
+    ("120+00 to 172+80", "range", ["120+00", "172+80"]),
+    ("-5 °C to 5 °C", "range", ["-5", "5"]),
+    ("$4.50 to $5.00/SY", "range", ["$4.50", "$5.00"]),
+    ("40 °F ± 5 °F", "tolerance", ["40", "5", "5"]),
+]
+
+
+@pytest.mark.parametrize(("text", "form", "numbers"), FORMS)
+def test_the_numbers_stand_in_their_order(text: str, form: str, numbers: list[str]) -> None:
+    quantity = parse(text)
+
+    assert quantity.form == form
+    assert [amount.text for amount in quantity.amounts] == numbers
+
+
+def test_only_a_range_from_large_to_small_is_reversed() -> None:
+    reversed_range = parse("1/4 in to 1/8 in")
+
+    assert reversed_range.is_reversed
+    assert reversed_range.interval == parse("1/8 in to 1/4 in").interval
+    for text in ("1/8 in to 1/4 in", "1/8 in to 1/8 in", "1/4 in, 1/8 in", "1/4 in ± 1/8 in"):
+        assert not parse(text).is_reversed
+
+
+def test_a_range_with_equal_ends_is_a_point() -> None:
+    assert parse("1/8 in to 0.125 in").interval.is_point
 
 
 PRINTED = [
@@ -118,6 +191,25 @@ PRINTED = [
     ("53 to 57 per ft", "53 to 57 per ft (174 to 187 per m)"),
     ("95 percent", "95 percent"),
     ("$3 per SY", "$3 per SY ($3.59/m2)"),
+    ("$4.50 to $5.00/SY", "$4.50 to $5.00/SY ($5.38 to $5.98/m2)"),
+    ("$0.40/gal", "$0.40/gal ($0.106/L)"),
+    ("-$2/SY", "-$2/SY (-$2.39/m2)"),
+    ("3/4 in", "3/4 in (19.1 mm)"),
+    ("3/4 in ± 0.01 in", "3/4 in ± 0.01 in (19.05 mm ± 0.25 mm)"),
+    ("1/4 in +1/16 in -0 in", "1/4 in +1/16 in -0 in (6.4 mm +1.6 mm -0 mm)"),
+    ("160 in/mi", "160 in/mi (2.53 m/km)"),
+    ("0.1 mi", "0.1 mi (0.16 km)"),
+    ("1,000 ft", "1,000 ft (305 m)"),
+    ("300 m", "300 m (984 ft)"),
+    ("5 psi", "5 psi (0.034 MPa)"),
+    ("3500 psi", "3500 psi (24.1 MPa)"),
+    ("40 °F", "40 °F (4.4 °C)"),
+    ("32 °F", "32 °F (0 °C)"),
+    ("33 °F ± 5 °F", "33 °F ± 5 °F (0.6 °C ± 2.8 °C)"),
+    ("1 in, 10 ft", "1 in, 10 ft (25 mm, 3.0 m)"),
+    ("1 in to 25 mm", "1 in to 25 mm"),
+    ("1:48", "1:48"),
+    ("120+00", "120+00"),
 ]
 
 
@@ -134,6 +226,15 @@ LIKE = [
     (Fraction(19) * MM, "20 mm", "19 mm"),
     (Fraction("15.9") * MM, "16 mm", "15.9 mm"),
     (Fraction(187), "57 per ft", "57 per ft"),
+    (INCH / 128, "3/4 in", "0.008 in"),
+    (Fraction("7.4676"), "24 ft", "24.5 ft"),
+    (Fraction(1, 40), "1:48", "1:40"),
+    (Fraction(0), "1:48", "0 percent"),
+    (Fraction("3657.6"), "12+00", "120+00"),
+    (Fraction("3657.9"), "12+00.0", "120+01.0"),
+    (Fraction(1234), "1+200", "1+234"),
+    (Fraction("4.5"), "$4", "$4.50"),
+    (Fraction("10.5"), "10", "10.5"),
 ]
 
 
@@ -144,7 +245,16 @@ def test_a_computed_amount_is_written_the_way_its_sample_is(
     assert show_like(base, parse(sample)) == printed
 
 
+def test_a_computed_amount_is_shown_without_idle_zeros() -> None:
+    assert show(INCH / 8, UNITS["in"]) == "0.125 in"
+    assert show(Fraction(12345), UNITS["m"], 1) == "12,345 m"
+    assert show(Fraction(9, 2), UNITS["$"], 2) == "$4.50"
+
+
 READINGS = [
+    ("57 per ft", Interval(Fraction("56.5") / (12 * INCH), Fraction("57.5") / (12 * INCH))),
+    ("at least 0.8 mm", Interval(Fraction("0.75") * MM, None)),
+    ("45 mph", Interval(Fraction("20.1168"), Fraction("20.1168"))),
     ("19 mm", Interval(Fraction("18.75") * MM, Fraction("19.25") * MM)),
     ("15.9 mm", Interval(Fraction("15.85") * MM, Fraction("15.95") * MM)),
     ("3/4 in", Interval(INCH * 3 / 4, INCH * 3 / 4)),

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Any
 
 import pint
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from specwriter.quantity import UNITS, Unit
+from specwriter.quantity import UNITS, Unit, parse
+from specwriter.quantity.spelling import SPELLINGS, find_unit, suggest_unit
 
 REGISTRY: Any = pint.UnitRegistry()
 NAMES = {
@@ -21,12 +25,17 @@ NAMES = {
     "kPa": "kilopascal", "MPa": "megapascal", "s": "second", "min": "minute", "h": "hour",
     "days": "day", "weeks": "week", "in/h": "inch/hour", "mm/h": "millimeter/hour",
     "per in": "1/inch", "per ft": "1/foot", "per yd": "1/yard", "per mi": "1/mile",
-    "per m": "1/meter", "per km": "1/kilometer", "percent": "percent",
+    "in2": "inch**2", "mm2": "millimeter**2", "cm2": "centimeter**2", "in3": "inch**3",
+    "mm3": "millimeter**3", "cm3": "centimeter**3", "mL": "milliliter", "oz": "ounce", "g": "gram",
+    "ft/s": "foot/second", "m/s": "meter/second", "ksi": "ksi", "in/ft": "inch/foot",
+    "ft/ft": "foot/foot", "m/m": "meter/meter", "per m": "1/meter",
+    "per km": "1/kilometer", "percent": "percent",
 }  # fmt: skip
 BASES = {
     "length": "meter", "roughness": "meter/meter", "area": "meter**2", "volume": "meter**3",
     "mass": "kilogram", "speed": "meter/second", "pressure": "pascal", "time": "second",
-    "rain": "meter/second", "per_length": "1/meter", "percent": "dimensionless",
+    "slope": "dimensionless", "rain": "meter/second", "per_length": "1/meter",
+    "percent": "dimensionless",
 }  # fmt: skip
 
 
@@ -58,3 +67,45 @@ def test_partners_are_of_the_other_system_and_of_the_same_dimension() -> None:
             partner = UNITS[unit.partner]
             assert partner.dimension == unit.dimension
             assert {unit.system, partner.system} == {"us", "si"}
+
+
+@given(st.fractions(-1000, 1000), st.data())
+def test_a_conversion_is_that_of_the_reference(value: Fraction, data: st.DataObject) -> None:
+    one = UNITS[data.draw(st.sampled_from(sorted(NAMES)))]
+    alike = sorted(symbol for symbol in NAMES if UNITS[symbol].dimension == one.dimension)
+    other = UNITS[data.draw(st.sampled_from(alike))]
+    reference = REGISTRY.Quantity(float(value), NAMES[one.symbol]).to(NAMES[other.symbol])
+
+    ours = float(other.from_base(one.to_base(value)))
+
+    assert ours == pytest.approx(reference.magnitude, rel=1e-9, abs=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("price", "size"),
+    [(u, u.removeprefix("$/")) for u in UNITS if u.startswith("$/")],
+)
+def test_a_price_is_worth_the_inverse_of_its_measured_unit(price: str, size: str) -> None:
+    assert UNITS[price].factor * UNITS[size].factor == 1
+
+
+@pytest.mark.parametrize("word", sorted(SPELLINGS))
+def test_every_spelling_means_its_unit_in_a_value(word: str) -> None:
+    unit = UNITS[SPELLINGS[word]]
+    text = f"$1{word.removeprefix('$')}" if word.startswith("$") else f"1 {word}"
+
+    assert find_unit(word) == unit
+    assert parse(text).unit == unit
+
+
+@pytest.mark.parametrize(
+    "word", ["T", "M", "S", "H", "inn", "/", "per", "per lot", "in/lb", "$/lot"]
+)
+def test_what_is_no_unit_stays_unknown(word: str) -> None:
+    assert find_unit(word) is None
+
+
+def test_only_units_of_the_wanted_kind_are_suggested() -> None:
+    assert suggest_unit("inn", "length") == "in"
+    assert suggest_unit("inn", "mass") is None
+    assert suggest_unit("in/mil", "roughness") == "in/mi"
