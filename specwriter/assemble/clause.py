@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import get_args
@@ -15,9 +16,11 @@ from specwriter.model.area import Texture
 TEXTURES: tuple[str, ...] = get_args(Texture)
 _TEXT_KEYS = ("id", "title", "part", "order", "when", "note")
 _LIST_KEYS = ("textures", "needs", "expresses")
-_KEYS = (*_TEXT_KEYS, *_LIST_KEYS, "sources")
+_KEYS = (*_TEXT_KEYS, *_LIST_KEYS, "sources", "fixed")
 _REQUIRED = ("id", "title", "part", "order")
 _SOURCE_KEYS = ("document", "section", "year", "for")
+_FIGURE_KEYS = ("value", "document", "section", "year", "for")
+_FIGURE_NAME = re.compile(r"[a-z][a-z0-9_]*")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +31,15 @@ class ClauseSource:
     section: str = ""
     year: str = ""
     use: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FixedFigure:
+    """A figure of the clause itself, such as a legal limit: ``fixed.name`` prints its value."""
+
+    name: str
+    value: str
+    source: ClauseSource
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +62,7 @@ class LibraryClause:
     needs: tuple[str, ...] = ()
     expresses: tuple[str, ...] = ()
     sources: tuple[ClauseSource, ...] = ()
+    fixed: tuple[FixedFigure, ...] = ()
     note: str = ""
     lines: tuple[tuple[str, int], ...] = ()
 
@@ -84,6 +97,7 @@ def read_clause(text: str, file: str, name: str) -> tuple[LibraryClause | None, 
         needs=values.lists.get("needs", ()),
         expresses=values.lists.get("expresses", ()),
         sources=values.sources,
+        fixed=values.fixed,
         lines=lines,
     )
     return clause, []
@@ -94,6 +108,7 @@ class _Values:
     texts: dict[str, str]
     lists: dict[str, tuple[str, ...]]
     sources: tuple[ClauseSource, ...]
+    fixed: tuple[FixedFigure, ...]
 
 
 class _FrontReader:
@@ -121,7 +136,7 @@ class _FrontReader:
     def values(self) -> _Values:
         texts = {key: self.text(self.nodes[key], key) for key in _TEXT_KEYS if key in self.nodes}
         lists = {key: tuple(self.items(key)) for key in _LIST_KEYS if key in self.nodes}
-        return _Values(texts, lists, tuple(self.sources()))
+        return _Values(texts, lists, tuple(self.sources()), tuple(self.figures()))
 
     def text(self, node: yaml.Node, key: str) -> str:
         if isinstance(node, yaml.ScalarNode) and node.value.strip():
@@ -149,22 +164,52 @@ class _FrontReader:
                 self.complain(item, "a source has keys", "write {document: ..., year: ...}")
 
     def source(self, node: yaml.MappingNode) -> ClauseSource:
+        found = self.keyed(node, _SOURCE_KEYS, "source")
+        if "document" not in found:
+            self.complain(node, "this source names no document", "add document: ...")
+        return _source(found)
+
+    def figures(self) -> Iterator[FixedFigure]:
+        node = self.nodes.get("fixed")
+        if node is None:
+            return
+        if not isinstance(node, yaml.MappingNode):
+            self.complain(node, "'fixed' needs names", "write name: {value: ..., document: ...}")
+            return
+        for key, value in node.value:
+            name = str(key.value) if isinstance(key, yaml.ScalarNode) else ""
+            if not _FIGURE_NAME.fullmatch(name) or not isinstance(value, yaml.MappingNode):
+                todo = "write name: {value: ..., document: ...}"
+                self.complain(key, "a fixed figure has a plain name and keys", todo)
+            else:
+                yield self.figure(name, value)
+
+    def figure(self, name: str, node: yaml.MappingNode) -> FixedFigure:
+        found = self.keyed(node, _FIGURE_KEYS, "fixed figure")
+        for key in ("value", "document"):
+            if key not in found:
+                self.complain(node, f"this fixed figure lacks '{key}'", f"add {key}: ...")
+        return FixedFigure(name=name, value=found.get("value", ""), source=_source(found))
+
+    def keyed(self, node: yaml.MappingNode, known: tuple[str, ...], what: str) -> dict[str, str]:
         found: dict[str, str] = {}
         for key, value in node.value:
             name = str(key.value) if isinstance(key, yaml.ScalarNode) else "this"
-            if name not in _SOURCE_KEYS:
-                todo = f"known: {', '.join(_SOURCE_KEYS)}"
-                self.complain(key, f"'{name}' is not a key of a source", todo)
+            if name not in known:
+                todo = f"known: {', '.join(known)}"
+                self.complain(key, f"'{name}' is not a key of a {what}", todo)
             else:
                 found[name] = self.text(value, name)
-        if "document" not in found:
-            self.complain(node, "this source names no document", "add document: ...")
-        return ClauseSource(
-            document=found.get("document", ""),
-            section=found.get("section", ""),
-            year=found.get("year", ""),
-            use=found.get("for", ""),
-        )
+        return found
+
+
+def _source(found: dict[str, str]) -> ClauseSource:
+    return ClauseSource(
+        document=found.get("document", ""),
+        section=found.get("section", ""),
+        year=found.get("year", ""),
+        use=found.get("for", ""),
+    )
 
 
 def _check(values: _Values, reader: _FrontReader, name: str) -> Iterator[Fault]:

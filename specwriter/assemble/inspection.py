@@ -57,11 +57,15 @@ def table_ids(clause: LibraryClause) -> tuple[str, ...]:
 def clause_faults(clause: LibraryClause) -> tuple[Fault, ...]:
     """The faults of one clause by itself."""
     return (
-        *_complaints(subset.check(clause.body), clause, clause.body_line),
+        *_complaints(_checked(clause), clause, clause.body_line),
         *_when(clause),
         *_paths(clause),
         *_markdown(clause),
     )
+
+
+def _checked(clause: LibraryClause) -> subset.Checked:
+    return subset.check(clause.body, [figure.name for figure in clause.fixed])
 
 
 def _complaints(checked: subset.Checked, clause: LibraryClause, first_line: int) -> Iterator[Fault]:
@@ -90,7 +94,7 @@ def _paths(clause: LibraryClause) -> Iterator[Fault]:
 
 
 def _targets(clause: LibraryClause, ids: set[str], tables: set[str]) -> Iterator[Fault]:
-    checked = subset.check(clause.body)
+    checked = _checked(clause)
     for line, target in checked.clauses:
         if target not in ids:
             says = f"there is no clause '{target}' to refer to"

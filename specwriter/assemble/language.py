@@ -14,7 +14,7 @@ from jinja2.sandbox import ImmutableSandboxedEnvironment
 from specwriter.assemble import wording
 from specwriter.assemble.document import Run, Table
 from specwriter.assemble.page import Page, Phrase
-from specwriter.assemble.view import Keyed, Many, View
+from specwriter.assemble.view import Figures, Keyed, Many, View
 
 PAGE = "_page"
 """The name under which a clause's page rides along; the language has no such name."""
@@ -34,7 +34,7 @@ class ClauseEnvironment(ImmutableSandboxedEnvironment):
 
     def getattr(self, obj: Any, attribute: str) -> Any:
         """A key of a noun or list of the job."""
-        if isinstance(obj, View | Many | Keyed):
+        if isinstance(obj, View | Many | Keyed | Figures):
             return obj.read(attribute)
         if isinstance(obj, LoopContext) and attribute in ("first", "last"):
             return getattr(obj, attribute)

@@ -11,7 +11,7 @@ from specwriter.assemble.labels import words
 from specwriter.assemble.language import Register, holds
 from specwriter.assemble.library import Library
 from specwriter.assemble.registers import REGISTERS
-from specwriter.assemble.view import Many, area_views, job_view
+from specwriter.assemble.view import Figures, Many, area_views, job_view
 from specwriter.model import Job
 
 
@@ -44,6 +44,7 @@ def names_for(clause: LibraryClause, job: Job) -> Mapping[str, Any]:
         "all_areas": area_views(job),
         "pay_items": Many(view.read("pay_items"), "pay_items"),
         "submittals": Many(view.read("submittals"), "submittals"),
+        "fixed": Figures({figure.name: figure.value for figure in clause.fixed}),
         **{name: Register(name, build) for name, build in REGISTERS.items()},
     }
 

@@ -33,7 +33,7 @@ class ShapeError(ValueError):
 class Shape:
     """``noun`` has keys, ``keyed`` has free keys, ``many`` is a list, the rest are values."""
 
-    kind: Literal["noun", "keyed", "many", "text", "bool", "loop", "unknown"]
+    kind: Literal["noun", "keyed", "many", "text", "bool", "loop", "figures", "unknown"]
     type: Any = None
     inner: Shape | None = None
 
@@ -58,9 +58,17 @@ class Shape:
                 return read if read.kind == "many" else Shape("many", inner=read)
             case "loop" if key in ("first", "last"):
                 return BOOL
+            case "figures":
+                return self._figure(key)
             case "noun":
                 return self._key(key)
         raise ShapeError(f"nothing can be read from this, so '.{key}' has no meaning", "drop it")
+
+    def _figure(self, name: str) -> Shape:
+        if name in self.type:
+            return TEXT
+        todo = f"add it under 'fixed'; there are: {', '.join(self.type) or 'none'}"
+        raise ShapeError(f"the clause has no fixed figure '{name}'", todo)
 
     def _key(self, key: str) -> Shape:
         if key == "pay_item":

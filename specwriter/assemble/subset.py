@@ -5,7 +5,7 @@ Compiling folds constants, so a body such as ``{{ 'a' * 10**9 }}`` must be refus
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
 
 from jinja2 import TemplateSyntaxError, nodes
@@ -37,8 +37,11 @@ class Checked:
     tables: list[tuple[int, str]] = field(default_factory=list)
 
 
-def check(source: str) -> Checked:
-    """Read a body and complain about everything that is not in the language of clauses."""
+def check(source: str, figures: Collection[str] = ()) -> Checked:
+    """Read a body and complain about everything that is not in the language of clauses.
+
+    ``figures`` are the names of the fixed figures of the clause.
+    """
     outcome = Checked()
     if len(source) > LENGTH_CAP:
         says = f"this clause has more than {LENGTH_CAP:,} characters"
@@ -53,7 +56,7 @@ def check(source: str) -> Checked:
     except RecursionError:
         outcome.complaints.append(Complaint(1, "the braces are nested too deeply", "simplify"))
         return outcome
-    _Walker(outcome).statements(tree.body, dict(BASE))
+    _Walker(outcome).statements(tree.body, {**BASE, "fixed": Shape("figures", tuple(figures))})
     return outcome
 
 
@@ -100,7 +103,7 @@ class _Walker:
         if isinstance(node, nodes.TemplateData):
             return
         shape = self.expression(node, names)
-        if shape.kind in ("noun", "keyed"):
+        if shape.kind in ("noun", "keyed", "figures"):
             todo = "print one of its values: " + ", ".join(shape.keys()[:6])
             self.complain(node, "a whole group of values cannot be printed", todo)
         elif shape.kind == "many":

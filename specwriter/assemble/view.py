@@ -5,7 +5,7 @@ Clauses read nouns by key only; no method of a Python object can be reached from
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, fields, is_dataclass
 from functools import cache
 from typing import Any, get_args, get_origin
@@ -116,6 +116,17 @@ class Keyed:
     def read(self, key: str) -> View:
         """The noun under a key, absent or not."""
         return View(self.kind, self.nodes.get(key), f"{self.path}.{key}", self.job)
+
+
+@dataclass(frozen=True, slots=True)
+class Figures:
+    """The fixed figures of a clause, by name."""
+
+    values: Mapping[str, str]
+
+    def read(self, key: str) -> str:
+        """The value of a figure."""
+        return self.values[key]
 
 
 def job_view(job: Job) -> View:

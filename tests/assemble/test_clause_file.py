@@ -74,3 +74,35 @@ def test_all_faults_come_at_once() -> None:
     _, faults = read_clause(text, "one.md", "common.one")
 
     assert len(faults) == 3
+
+
+FIGURES = "fixed:\n  ph: {value: 12.5, document: 40 CFR, section: 261.22, year: undated}\nnote:"
+
+
+def test_a_fixed_figure_is_read_with_its_source() -> None:
+    clause, faults = read_clause(GOOD.replace("note:", FIGURES), "one.md", "common.one")
+
+    assert faults == []
+    assert clause is not None
+    (figure,) = clause.fixed
+    assert (figure.name, figure.value) == ("ph", "12.5")
+    assert figure.source == ClauseSource(document="40 CFR", section="261.22", year="undated")
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "place", "says"),
+    [
+        ("fixed:\n  ph: {", "fixed: {", "12:9", "a fixed figure has a plain name and keys"),
+        ("  ph: {value: 12.5, document", "  - {document", "13:3", "'fixed' needs names"),
+        ("value: 12.5, ", "", "13:7", "lacks 'value'"),
+        ("document: 40 CFR, ", "", "13:7", "lacks 'document'"),
+        ("section: ", "page: ", "13:39", "'page' is not a key of a fixed figure"),
+        ("  ph:", "  pH:", "13:3", "a fixed figure has a plain name and keys"),
+    ],
+)
+def test_a_fault_in_a_fixed_figure_is_located(old: str, new: str, place: str, says: str) -> None:
+    text = GOOD.replace("note:", FIGURES.replace(old, new))
+
+    _, faults = read_clause(text, "one.md", "common.one")
+
+    assert (f"one.md:{place}", True) in [(str(f.place), says in f.says) for f in faults]

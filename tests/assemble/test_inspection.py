@@ -28,6 +28,8 @@ from tests.support import job
         ("| a |\n|---|\n{% for a in areas %}\n| b |\n{% endfor %}", {}, 7, "no caption"),
         ("In a line {{ pay_item_table }}.", {}, 7, "inside a line"),
         ("\ue000", {}, 7, "private-use"),
+        ("{{ fixed.ph }}", {}, 7, "no fixed figure 'ph'"),
+        ("{{ fixed }}", {}, 7, "a whole group of values"),
     ],
 )
 def test_a_fault_is_located(body: str, front: dict[str, str], line: int, says: str) -> None:

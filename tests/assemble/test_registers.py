@@ -142,7 +142,7 @@ def test_dimensions_have_a_column_for_each_area() -> None:
     assert table.header == ("Dimension", "mainline", "deck")
     assert rows(table) == [
         ["Groove width", "0.095 in (2.41 mm)", "0.1 in (2.5 mm)"],
-        ["Groove depth", "1/8 in to 3/16 in (3.2 to 4.8 mm)", "–"],
+        ["Groove depth", "1/8 in to 3/16 in (3.2 to 4.8 mm)", "<blank:[groove depth]>"],
         ["Groove spacing", "3/4 in (19.1 mm)", "–"],
         ["Groove pattern", "–", "random"],
     ]

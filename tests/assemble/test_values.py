@@ -192,3 +192,11 @@ def test_a_label_says_where() -> None:
 def test_fixed_words() -> None:
     assert words("at_contract_price") == "at the contract unit price"
     assert words("jointed_plain_concrete") == "jointed plain concrete"
+
+
+def test_a_fixed_figure_is_printed_as_the_clause_has_it() -> None:
+    front = {"fixed": "{low: {value: '2', document: 40 CFR}, high: {value: 12.50, document: D}}"}
+
+    made = texts(job("diamond_grinding"), "From {{ fixed.low }} to {{ fixed.high }}.", **front)
+
+    assert made == ["From 2 to 12.50."]

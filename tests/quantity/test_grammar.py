@@ -165,15 +165,6 @@ def test_the_numbers_stand_in_their_order(text: str, form: str, numbers: list[st
     assert [amount.text for amount in quantity.amounts] == numbers
 
 
-def test_only_a_range_from_large_to_small_is_reversed() -> None:
-    reversed_range = parse("1/4 in to 1/8 in")
-
-    assert reversed_range.is_reversed
-    assert reversed_range.interval == parse("1/8 in to 1/4 in").interval
-    for text in ("1/8 in to 1/4 in", "1/8 in to 1/8 in", "1/4 in, 1/8 in", "1/4 in ± 1/8 in"):
-        assert not parse(text).is_reversed
-
-
 def test_a_range_with_equal_ends_is_a_point() -> None:
     assert parse("1/8 in to 0.125 in").interval.is_point
 

@@ -46,6 +46,10 @@ def testing_table(areas: Many, page: Page) -> tuple[Table, ...]:
     found.sort(key=lambda item: item.order)
     tests = _rows(found, _test_cells, page, len(areas))
     remedies = _rows(found, _remedy_cells, page, len(areas))
+    if not found:
+        path = f"{areas[0].path}.testing"
+        tests = [[blank(path, head.lower()) for head in _TEST_HEADER]]
+        remedies = [[blank(path, head.lower()) for head in _REMEDY_HEADER]]
     caption = "Requirements and tests"
     return (
         table(page, "testing_table", caption, _TEST_HEADER, tests, _TEST_WIDTHS),
