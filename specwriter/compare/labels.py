@@ -35,6 +35,9 @@ _NAMES: dict[str, str] = {
     "removal.depth_per_pass": "depth of removal in one pass",
     "removal.cover_after": "cover to steel after cutting",
     "removal.thickness_after": "slab thickness after cutting",
+    "removal.reservoir_after": "depth of sealant reservoir after cutting",
+    "removal.asphalt_after": "asphalt thickness after cutting",
+    "removal.section_modulus_after": "share of section modulus after cutting",
     "coverage.share": "share of the area textured",
     "coverage.window_width": "width of the coverage window",
     "coverage.window_length": "length of the coverage window",
@@ -120,6 +123,8 @@ _ENTRY_NOUNS: dict[str, str] = {
 
 def label_of(key: Key, path: str) -> str:
     """What the place is called; ``path`` supplies the ids of tests, pay items and submittals."""
+    if key[0] == "also_stated" and len(key) > 1:
+        return f"{label_of(key[1:], path)} of another document"
     parts, last = path.split("."), key[-1]
     if len(key) >= 2 and key[-2] in ("testing", "test"):
         return f"{_test(parts[:-1])}, {_TEST_WORDS.get(last, _words(last))}"

@@ -55,6 +55,7 @@ class Meaning:
 
 # The reading of bare values is common practice, no source, unless a row says otherwise.
 MEANINGS: dict[str, Meaning] = {
+    "also_stated": Meaning("unordered", RECORD),
     "groove": Meaning("target", CUT),
     "groove.alignment": Meaning("at_most", CUT),
     "groove.alignment_over": Meaning("at_least", CUT),
@@ -68,8 +69,12 @@ MEANINGS: dict[str, Meaning] = {
     "removal.depth_per_pass": Meaning("at_most", PROTECTION),
     "removal.cover_after": Meaning("at_least", PROTECTION),
     "removal.thickness_after": Meaning("at_least", PROTECTION),
+    "removal.reservoir_after": Meaning("at_least", PROTECTION),
+    "removal.asphalt_after": Meaning("at_least", PROTECTION),
+    "removal.section_modulus_after": Meaning("at_least", PROTECTION),
     "coverage": Meaning("at_most", RESULT),
     "coverage.share": Meaning("at_least", RESULT),
+    "coverage.passes": Meaning("unordered", METHOD),
     "joint_match": Meaning("at_most", RESULT),
     "edge_ridge": Meaning("at_most", RESULT),
     "cross_slope.tolerance": Meaning("at_most", RESULT),
@@ -93,6 +98,7 @@ MEANINGS: dict[str, Meaning] = {
     "texture_depth": Meaning("unordered", METHOD),
     "texture_depth.at_least": Meaning("at_least", RESULT),
     "texture_depth.single_at_least": Meaning("at_least", RESULT),
+    "texture_depth.end_of_life_at_least": Meaning("at_least", RESULT),
     "texture_depth.at_most": Meaning("at_most", RESULT),
     "texture_depth.land_texture": Meaning("target", RESULT),
     "friction": Meaning("unordered", METHOD),

@@ -49,6 +49,27 @@ class Limits(Node):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Statement(Node):
+    """What another document of the same contract requires of an area."""
+
+    document: str = field(metadata={"key": "in"})
+    groove: Groove | None = None
+    land: Land | None = None
+    ridge: Ridge | None = None
+    blade: Blade | None = None
+    flush_grind: FlushGrind | None = None
+    equipment: Equipment | None = None
+    removal: Removal | None = None
+    coverage: Coverage | None = None
+    joint_match: Quantity | None = None
+    smoothness: Smoothness | None = None
+    straightedge: Straightedge | None = None
+    texture_depth: TextureDepth | None = None
+    friction: Friction | None = None
+    noise: Noise | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Area(Node):
     """A textured area; ``id`` is its key under ``areas``."""
 
@@ -74,4 +95,5 @@ class Area(Node):
     friction: Friction | None = None
     noise: Noise | None = None
     testing: dict[str, Test] = field(default_factory=dict)
+    also_stated: tuple[Statement, ...] = ()
     pay_item: str | None = None

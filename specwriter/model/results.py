@@ -121,6 +121,7 @@ class TextureDepth(Node):
     at_least: Quantity | None = None
     at_most: Quantity | None = None
     single_at_least: Quantity | None = None
+    end_of_life_at_least: Quantity | None = None
     method: str | None = None
     edition: str | None = None
     surface: Literal["over_grooves", "between_grooves"] | None = None

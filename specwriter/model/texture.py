@@ -82,6 +82,9 @@ class Removal(Node):
     depth_per_pass: Quantity | None = None
     cover_after: Quantity | None = None
     thickness_after: Quantity | None = None
+    reservoir_after: Quantity | None = None
+    asphalt_after: Quantity | None = None
+    section_modulus_after: Quantity | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,6 +94,7 @@ class Coverage(Node):
     share: Quantity | None = None
     window_width: Quantity | None = None
     window_length: Quantity | None = None
+    passes: Quantity | None = None
     overlap: Quantity | None = None
     unground_strip: Quantity | None = None
     feathering: Quantity | None = None

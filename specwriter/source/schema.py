@@ -44,10 +44,14 @@ def leaves(node: dict[str, Any] | None = None, route: Route = ()) -> Iterator[tu
 
 @cache
 def homes() -> dict[str, tuple[Route, ...]]:
-    """For each key, the routes of the blocks that it belongs to."""
+    """For each key, the routes of the blocks that it belongs to.
+
+    What other documents state (``also_stated``) repeats the keys of the area: advice names the
+    area's own.
+    """
     found: dict[str, list[Route]] = {}
     for route, _ in leaves():
-        if route[-1] != "*":
+        if route[-1] != "*" and "also_stated" not in route[:-2]:
             found.setdefault(route[-1], []).append(route[:-1])
     return {key: tuple(routes) for key, routes in found.items()}
 
