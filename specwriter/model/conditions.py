@@ -75,3 +75,7 @@ class Conditions(Node):
     raised_markers: bool | None = None
     bridges_within: bool | None = None
     curbs: bool | None = None
+    in_pavement_lights: bool | None = None
+    arresting_gear: bool | None = None
+    open_between_shifts: bool | None = None
+    clear_within: Quantity | None = None

@@ -24,6 +24,7 @@ class Test(Node):
     lot: str | None = None
     readings: Quantity | None = None
     statistic: Literal["each", "mean", "mean_and_each", "minimum", "maximum", "share"] | None = None
+    share: Quantity | None = None
     remedy: str | None = None
     retest: str | None = None
     pay_effect: str | None = None

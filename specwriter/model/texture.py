@@ -23,6 +23,8 @@ class Groove(Node):
     per_foot: Quantity | None = None
     per_metre: Quantity | None = None
     pattern: Literal["uniform", "random"] | None = None
+    close_spacing: Quantity | None = None
+    close_share: Quantity | None = None
     width_basis: Literal["cut_groove", "blade"] | None = None
     alignment: Quantity | None = None
     alignment_over: Quantity | None = None
@@ -62,6 +64,7 @@ class FlushGrind(Node):
     core: Quantity | None = None
     spacer: Quantity | None = None
     land: Quantity | None = None
+    operations: Literal["one", "two"] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,4 +103,6 @@ class Coverage(Node):
     feathering: Quantity | None = None
     edge_offset: Quantity | None = None
     joint_offset: Quantity | None = None
-    pattern: Literal["full_lane", "centred_in_lane", "edge_to_edge"] | None = None
+    fixture_offset: Quantity | None = None
+    cable_offset: Quantity | None = None
+    pattern: Literal["full_lane", "centred_in_lane", "part_of_lane", "edge_to_edge"] | None = None

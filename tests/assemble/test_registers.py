@@ -206,6 +206,30 @@ def test_each_absent_cell_is_a_decision(cell: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("share", "cell", "lacking"),
+    [
+        ("at least 90 percent", "share of the readings, at least 90 percent", []),
+        ("90 percent", "share of the readings, at least 90 percent", []),
+        (
+            None,
+            "share of the readings, <blank:[groove spacing test share]>",
+            [f"{AREA}.testing.groove_spacing.share"],
+        ),
+    ],
+)
+def test_a_share_of_readings_says_which_share(
+    share: str | None, cell: str, lacking: list[str]
+) -> None:
+    every: dict[str, object] = {f"groove_{name}": TEST for name in ("width", "depth")}
+    every["groove_spacing"] = {**TEST, "statistic": "share"} | ({"share": share} if share else {})
+
+    made = document(grooving(every), "{{ testing_table }}")
+
+    assert rows(tables(grooving(every), "testing_table")[0])[2][-1] == cell
+    assert open_paths(made) == lacking
+
+
+@pytest.mark.parametrize(
     ("texture_depth", "cell", "lacking"),
     [
         ({"method": "ASTM E965", "edition": "2015"}, "ASTM E965, edition 2015", []),

@@ -103,7 +103,16 @@ def _test_cells(item: Required, page: Page) -> Row:
     place = key(test, "where") + after("; ", key(test, "when"))
     readings = after(", readings: ", key(test, "readings"))
     tester = in_words(test.read("by")) + after("; ", key(test, "lot")) + readings
-    return [_limits(item, page), _method(item), place, tester, in_words(test.read("statistic"))]
+    return [_limits(item, page), _method(item), place, tester, _statistic(test, page)]
+
+
+def _statistic(test: View, page: Page) -> Phrase:
+    """What is compared with the limit; a share leaves a blank until the job gives it."""
+    statistic = in_words(test.read("statistic"))
+    share = test.read("share")
+    if share or test.read("statistic") == "share":
+        return statistic + plain(", ") + limit(share, page.job.project, "at_least")
+    return statistic
 
 
 def _limits(item: Required, page: Page) -> Phrase:
