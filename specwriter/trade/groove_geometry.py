@@ -33,3 +33,13 @@ def land_of_blades(segment: Fraction, core: Fraction, spacer: Fraction) -> Fract
 def edge_angle(width: Fraction, width_at_bottom: Fraction, depth: Fraction) -> float:
     """Angle at the top edge of a trapezoidal groove, through the solid, in degrees. Geometry."""
     return 90 + degrees(atan((width - width_at_bottom) / 2 / depth))
+
+
+def land(spacing: Fraction, width: Fraction) -> Fraction:
+    """Land between two grooves of a pattern. Geometry."""
+    return spacing - width
+
+
+def kerf_share(width: Fraction, spacing: Fraction) -> Fraction:
+    """Share of the surface that the grooves take away. Geometry."""
+    return width / spacing

@@ -6,6 +6,7 @@ Lengths in one unit, except where millimetres are named.
 from __future__ import annotations
 
 from fractions import Fraction
+from math import pi
 from typing import Literal
 
 Conversion = Literal["0.2 + 0.8 MPD", "1.1 MPD"]
@@ -60,3 +61,34 @@ def etd_of_mpd(mpd_mm: Fraction, conversion: Conversion) -> Fraction:
     if conversion == "1.1 MPD":
         return Fraction(11, 10) * mpd_mm
     return Fraction(1, 5) + Fraction(4, 5) * mpd_mm
+
+
+def depth_of_patch(volume: float, diameter: float) -> float:
+    """Mean texture depth of a volumetric patch: 4 V / (π D²), one unit. Source: geometry."""
+    return 4 * volume / (pi * diameter**2)
+
+
+def mtd_of_circular_track(mpd_mm: Fraction) -> Fraction:
+    """Mean texture depth from a circular track meter: 0.947 MPD + 0.069 (mm).
+
+    Source: ASTM E2157, coefficients from memory, unverified; the standard says that its equation
+    is not that of E1845.
+    """
+    return Fraction("0.947") * mpd_mm + Fraction("0.069")
+
+
+def mpd_of_etd(etd_mm: Fraction, conversion: Conversion) -> Fraction:
+    """The profile depth in mm behind an estimated texture depth: ``etd_of_mpd`` turned round."""
+    if conversion == "1.1 MPD":
+        return etd_mm / Fraction(11, 10)
+    return (etd_mm - Fraction(1, 5)) / Fraction(4, 5)
+
+
+def mpd_of_mtd_by_circular_track(mtd_mm: Fraction) -> Fraction:
+    """``mtd_of_circular_track`` turned round."""
+    return (mtd_mm - Fraction("0.069")) / Fraction("0.947")
+
+
+def edge_rounding(radius: Fraction, spacing: Fraction) -> float:
+    """Depth that rounding both edges of each groove adds: 2 (1 - π/4) r² / p. Geometry."""
+    return float(2 * (1 - pi / 4) * radius**2 / spacing)

@@ -1,0 +1,42 @@
+"""Passes of a cutting head over a lane, and the grooves that a coverage window forgives.
+
+Lengths in any one unit.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import ceil, floor
+
+from specwriter.trade.formula import Formula, identity
+
+PASSES = identity("n = the whole number not below (W - o) / (h - o)")
+COVERED = identity("covered width = n h - (n - 1) o")
+
+FORGIVEN = Formula(
+    text="lost grooves forgiven = the whole number not above (1 - share) × window width / p",
+    source="geometry (project calculation)",
+    validity="grooves lost over the whole length of the window, each counted with its spacing",
+)
+
+
+def passes_needed(lane: Fraction, head: Fraction, overlap: Fraction) -> int:
+    """Passes that leave no strip; ``ValueError`` where the overlap is not below the head."""
+    if overlap >= head:
+        raise ValueError("an overlap as wide as the head covers nothing new")
+    return max(1, ceil((lane - overlap) / (head - overlap)))
+
+
+def width_covered(passes: int, head: Fraction, overlap: Fraction) -> Fraction:
+    """Width that passes cover: ``COVERED``."""
+    return passes * head - (passes - 1) * overlap
+
+
+def strip_left(lane: Fraction, passes: int, head: Fraction, overlap: Fraction) -> Fraction:
+    """Uncut width left of a lane, 0 where the passes reach over its edge."""
+    return max(Fraction(0), lane - width_covered(passes, head, overlap))
+
+
+def grooves_forgiven(share: Fraction, window_width: Fraction, spacing: Fraction) -> int:
+    """Whole grooves that may be missing across a window: ``FORGIVEN``."""
+    return floor((1 - share) * window_width / spacing)
