@@ -149,6 +149,7 @@ MEANINGS: dict[str, Meaning] = {
     "submittals.due": Meaning("at_least", SUBMITTAL),
     "submittals.response": Meaning("at_most", RESPONSE),
     "conditions": Meaning("fact", FACT),
+    "settings": Meaning("fact", FACT),
     "sequence": Meaning("unordered", SCHEDULE),
     "project": Meaning("unordered", RECORD),
     "accepted": Meaning("unordered", ACCEPTANCE),

@@ -79,3 +79,5 @@ class Conditions(Node):
     arresting_gear: bool | None = None
     open_between_shifts: bool | None = None
     clear_within: Quantity | None = None
+    two_wheelers: bool | None = None
+    days_allowed: Quantity | None = None

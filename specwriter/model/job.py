@@ -9,6 +9,7 @@ from specwriter.model.conditions import Conditions
 from specwriter.model.contract import Accepted, PayItem, Residue, Submittal, TrialSection
 from specwriter.model.node import Node
 from specwriter.model.project import Project
+from specwriter.model.settings import Settings
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,3 +26,4 @@ class Job(Node):
     sequence: tuple[str, ...] = ()
     submittals: dict[str, Submittal] = field(default_factory=dict)
     accepted: tuple[Accepted, ...] = ()
+    settings: Settings | None = None

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from typing import Any
 
 from specwriter.diagnostic import Finding, NotRun
 from specwriter.model import Area, Job
 from specwriter.rules.registry import RegisteredRule, all_rules
+
+_OF_JOB = frozenset(each.name for each in fields(Job))
+"""Keys that stand at the top of the job file: a need that begins with one is asked of the job."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,24 +59,31 @@ def run_rules(job: Job, rules: Iterable[RegisteredRule] | None = None) -> RuleRe
 
 def _ready(rule: RegisteredRule, job: Job) -> tuple[Job, list[NotRun]]:
     """The job with only the areas that state what the rule needs, and the others' reasons."""
-    lacking = {id: _lacking(rule, area) for id, area in job.areas.items()}
-    areas = {id: area for id, area in job.areas.items() if not lacking[id]}
-    missing = [
-        NotRun(slug=rule.slug, title=rule.rule.title, area=id, because=f"{key} is not given")
-        for id, key in lacking.items()
-        if key
+    textures = rule.rule.applies_to
+    areas = {id: area for id, area in job.areas.items() if not textures or area.texture in textures}
+    if areas and (key := _lacking(rule, job, of_job=True)):
+        return replace(job, areas={}), [_not_run(rule, None, key)]
+    lacking = {id: _lacking(rule, area, of_job=False) for id, area in areas.items()}
+    ready = {id: area for id, area in areas.items() if not lacking[id]}
+    return replace(job, areas=ready), [
+        _not_run(rule, id, key) for id, key in lacking.items() if key
     ]
-    return replace(job, areas=areas), missing
 
 
-def _lacking(rule: RegisteredRule, area: Area) -> str:
-    """The first thing that the rule needs and the area lacks: ``smoothness`` before its keys."""
+def _not_run(rule: RegisteredRule, area: str | None, key: str) -> NotRun:
+    return NotRun(slug=rule.slug, title=rule.rule.title, area=area, because=f"{key} is not given")
+
+
+def _lacking(rule: RegisteredRule, owner: Job | Area, *, of_job: bool) -> str:
+    """The first thing that the rule needs and the owner lacks: ``smoothness`` before its keys."""
     for need in rule.rule.needs:
-        value: Any = area
         way = need.split(".")
+        if (way[0] in _OF_JOB) is not of_job:
+            continue
+        value: Any = owner
         for depth, key in enumerate(way, start=1):
             value = getattr(value, key)
-            if value is None:
+            if value is None or value in ((), {}):
                 return ".".join(way[:depth])
     return ""
 

@@ -17,14 +17,19 @@ class Rule:
     """The metadata of a rule; the prose stands in the docstring of its module.
 
     ``needs`` are keys below an area (``smoothness.index``): an area that lacks one is not looked
-    at, and the report says so. ``quiet_after`` names rules whose finding in the same area is the
-    cause: this rule then says nothing. ``base`` is the small job that the examples patch.
+    at, and the report says so. A need that begins with a key of the job itself
+    (``conditions.curbs``) is asked of the job: without it the rule does not look at all.
+    ``applies_to`` names the textures that the rule is about; areas of another texture are none
+    of its business and are not reported as left out.
+    ``quiet_after`` names rules whose finding in the same area is the cause: this rule then says
+    nothing. ``base`` is the small job that the examples patch.
     """
 
     title: str
     grade: Grade
     basis: Basis
     needs: tuple[str, ...] = ()
+    applies_to: tuple[str, ...] = ()
     quiet_after: tuple[str, ...] = ()
     base: str = "diamond_grinding"
 
