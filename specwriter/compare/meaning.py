@@ -91,6 +91,7 @@ MEANINGS: dict[str, Meaning] = {
     "smoothness.runs": Meaning("at_least", TESTING),
     "smoothness.segment": Meaning("at_most", TESTING),
     "smoothness.partial_segment": Meaning("unordered", TESTING),
+    "smoothness.reported_to": Meaning("unordered", TESTING),
     "smoothness.whichever": Meaning("unordered", RESULT),
     "smoothness.wheel_paths": Meaning("unordered", TESTING),
     "smoothness.exclusions": Meaning("at_most", EXCLUSION),

@@ -72,8 +72,10 @@ class PayAdjustment(Node):
     """A schedule that turns measured smoothness into money, or the statement that there is none."""
 
     schedule: Literal["none", "table"] | None = None
+    index: Literal["IRI", "MRI", "HRI", "PI"] | None = None
     bands: tuple[PayBand, ...] = ()
     cap: Quantity | None = None
+    after_correction: Literal["new_result", "no_bonus"] | None = None
     applies_to: str | None = None
 
 
@@ -104,6 +106,7 @@ class Smoothness(Node):
     runs: Quantity | None = None
     segment: Quantity | None = None
     partial_segment: Quantity | None = None
+    reported_to: Quantity | None = None
     localized: LocalizedRoughness | None = None
     measured: (
         Literal["before_texturing", "after_grinding", "after_grooving", "after_texturing"] | None
@@ -126,6 +129,7 @@ class TextureDepth(Node):
     method: str | None = None
     edition: str | None = None
     surface: Literal["over_grooves", "between_grooves"] | None = None
+    direction: Literal["along_lane", "across_lane", "circle"] | None = None
     land_texture: Quantity | None = None
     test: Test | None = None
 
