@@ -11,7 +11,7 @@ class Run:
     """A stretch of text of one kind.
 
     ``blank`` marks an open decision shown as a fill-in; ``reference`` points to ``target``
-    (the id of a clause or table) and carries its number as text.
+    (the id of a clause, table or figure) and carries its number as text.
     """
 
     text: str
@@ -51,13 +51,72 @@ class Table:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Dimension:
+    """A dimension that a figure shows.
+
+    ``at`` is its key below the area, such as ``groove.width``; ``label`` the value as the job
+    writes it, and ``text`` the same as tables print it, in both unit systems.
+    """
+
+    at: str
+    name: str
+    label: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Section:
+    """The sizes, in millimetres, at which a cross-section of grooves is drawn.
+
+    ``lands`` are the strips between the grooves from left to right: one groove more than lands.
+    ``ripple`` is the pitch of a fine ground texture on the lands; 0 for plain lands.
+    """
+
+    width: float
+    bottom: float
+    depth: float
+    lands: tuple[float, ...]
+    ripple: float = 0.0
+    bar: tuple[float, str] = (25.4, "1 in")
+    """Length and label of the scale bar."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Plan:
+    """What a plan of transverse grooves shows; it is a diagram and has no scale.
+
+    ``skew`` is in degrees; ``joint``, ``edge`` and ``random`` say what there is to draw.
+    """
+
+    skew: float = 0.0
+    joint: bool = False
+    edge: bool = False
+    random: bool = False
+    runway: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Figure:
+    """A captioned drawing; ``description`` gives every dimension in words. ``id`` as in tables."""
+
+    id: str
+    number: int
+    caption: str
+    drawing: Section | Plan
+    dimensions: tuple[Dimension, ...]
+    notes: tuple[str, ...]
+    """Lines of text below the drawing."""
+    description: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Note:
     """A cautionary or explanatory note set off from the text."""
 
     runs: tuple[Run, ...]
 
 
-Block = Paragraph | ListItem | Table | Note
+Block = Paragraph | ListItem | Table | Figure | Note
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

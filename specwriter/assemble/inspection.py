@@ -49,7 +49,7 @@ def check_library(library: Library) -> tuple[Fault, ...]:
 
 def table_ids(clause: LibraryClause) -> tuple[str, ...]:
     """The ids of the tables that a clause may put into the document."""
-    built = [name for found in _REGISTER.findall(clause.body) for name in TABLE_IDS[found]]
+    built = [name for found in _REGISTER.findall(clause.body) for name in TABLE_IDS.get(found, ())]
     return (*_CAPTION.findall(clause.body), *built)
 
 

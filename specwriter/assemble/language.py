@@ -12,7 +12,7 @@ from jinja2.runtime import Context, LoopContext
 from jinja2.sandbox import ImmutableSandboxedEnvironment
 
 from specwriter.assemble import wording
-from specwriter.assemble.document import Run, Table
+from specwriter.assemble.document import Block, Run
 from specwriter.assemble.page import Page, Phrase
 from specwriter.assemble.view import Figures, Keyed, Many, View
 
@@ -22,10 +22,10 @@ PAGE = "_page"
 
 @dataclass(frozen=True, slots=True)
 class Register:
-    """A table that code builds; it stands alone on a line of a clause."""
+    """A table or figure that code builds; it stands alone on a line of a clause."""
 
     name: str
-    build: Callable[[Any, Page], tuple[Table, ...]]
+    build: Callable[[Any, Page], tuple[Block, ...]]
     """Takes the areas of the clause and its page."""
 
 

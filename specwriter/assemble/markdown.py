@@ -16,7 +16,7 @@ from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
 from specwriter.assemble.document import Block, ListItem, Note, Paragraph, Run, Table
-from specwriter.assemble.page import MARK, Marked
+from specwriter.assemble.page import ABOVE, MARK, Marked
 
 _CAPTION = re.compile(r"Table:\s*(?P<id>[a-z][a-z0-9_]*)\s*\|\s*(?P<caption>\S.*)")
 _Kind = Literal["plain", "strong", "emphasis"]
@@ -153,7 +153,7 @@ class _Reader:
                     yield Run(text=piece, kind=kind)
                 continue
             for run in self.marked[int(piece)]:
-                if isinstance(run, Table):
+                if not isinstance(run, Run):
                     self.fault("a table of the tool stands inside a line", "give it its own line")
                 elif run.text or run.kind == "reference":
                     yield replace(run, kind=kind) if run.kind == "plain" else run
@@ -164,7 +164,7 @@ class _Reader:
         first, _, rest = content.partition("\n")
         caption = _CAPTION.fullmatch(first.strip())
         built = self.built(rest if caption else content)
-        if built:
+        if built is not None:
             self.at += 2
             self.insert(built, self.captioned(caption) if caption else None)
         elif caption and not rest:
@@ -174,21 +174,35 @@ class _Reader:
             self.no_caption()
             self.made.append(Paragraph(runs=tuple(self.inline())))
 
-    def built(self, line: str) -> tuple[Table, ...]:
+    def built(self, line: str) -> tuple[Block, ...] | None:
+        """The blocks that code has built for a line; ``None`` when it is a line of text."""
         found = MARK.fullmatch(line.strip())
-        content = self.marked[int(found[1])] if found else ()
-        return tuple(item for item in content if isinstance(item, Table))
+        content = self.marked[int(found[1])] if found else None
+        if content is None or any(isinstance(item, Run) for item in content):
+            return None
+        return tuple(item for item in content if not isinstance(item, Run))
 
     def captioned(self, found: re.Match[str]) -> tuple[str, str]:
         children = parser().parseInline(found["caption"])[0]
         return found["id"], plain_text(self.runs(children))
 
-    def insert(self, tables: tuple[Table, ...], caption: tuple[str, str] | None) -> None:
-        first, *others = tables
+    def insert(self, blocks: tuple[Block, ...], caption: tuple[str, str] | None) -> None:
         caption, self.caption = caption or self.caption, None
-        if caption:
-            first = replace(first, id=caption[0], caption=caption[1])
-        self.made += [first, *others]
+        for place, block in enumerate(blocks):
+            if caption and not place and isinstance(block, Table):
+                self.made.append(replace(block, id=caption[0], caption=caption[1]))
+            else:
+                self.made.append(self.aimed(block) if isinstance(block, Paragraph) else block)
+
+    def aimed(self, block: Paragraph) -> Paragraph:
+        """A built paragraph whose reference to the table above has found it."""
+        tables = [each.id for each in self.made if isinstance(each, Table)]
+        above = tables[-1] if tables else ABOVE
+        return Paragraph(
+            runs=tuple(
+                replace(run, target=above) if run.target == ABOVE else run for run in block.runs
+            )
+        )
 
     def no_caption(self) -> None:
         if self.caption:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from specwriter.assemble.clause import LibraryClause
-from specwriter.assemble.document import Block, Clause, Part, Run, Table
+from specwriter.assemble.document import Block, Clause, Figure, Part, Run, Table
 from specwriter.assemble.front_matter import fault_at
 from specwriter.assemble.outline import Outline
 from specwriter.diagnostic import Fault
@@ -25,11 +25,11 @@ class Draft:
 
 def numbered(outline: Outline, drafts: Sequence[Draft]) -> tuple[tuple[Part, ...], list[Fault]]:
     """The parts with all numbers set; faults for references that lead nowhere."""
-    parts = _with_tables_numbered(_parts(outline, drafts))
+    parts = _with_captions_numbered(_parts(outline, drafts))
     clauses = [clause for part in parts for clause in part.clauses]
     numbers = {clause.id: clause.number for clause in clauses}
-    tables = [b for clause in clauses for b in clause.blocks if isinstance(b, Table)]
-    numbers |= {table.id: str(table.number) for table in tables}
+    blocks = [block for clause in clauses for block in clause.blocks]
+    numbers |= {b.id: str(b.number) for b in blocks if isinstance(b, Table | Figure)}
     faults = [*_lost(drafts, numbers), *_doubled(drafts)]
     return tuple(_resolved(part, numbers) for part in parts), faults
 
@@ -63,16 +63,19 @@ def _not_used(outline: Outline, part: str, index: int) -> Clause:
     return Clause(id=f"{part}.not_used", number=number, title=outline.not_used, blocks=())
 
 
-def _with_tables_numbered(parts: list[Part]) -> list[Part]:
-    count = 0
+def _with_captions_numbered(parts: list[Part]) -> list[Part]:
+    """Tables and figures are counted through the document, each kind by itself."""
+    count = {Table: 0, Figure: 0}
     made = []
     for part in parts:
         clauses = []
         for clause in part.clauses:
             blocks: list[Block] = []
             for block in clause.blocks:
-                count += isinstance(block, Table)
-                blocks.append(replace(block, number=count) if isinstance(block, Table) else block)
+                if isinstance(block, Table | Figure):
+                    count[type(block)] += 1
+                    block = replace(block, number=count[type(block)])
+                blocks.append(block)
             clauses.append(replace(clause, blocks=tuple(blocks)))
         made.append(replace(part, clauses=tuple(clauses)))
     return made
@@ -103,11 +106,11 @@ def _doubled(drafts: Sequence[Draft]) -> list[Fault]:
     faults = []
     for draft in drafts:
         for block in draft.blocks:
-            if isinstance(block, Table) and block.id in seen:
-                says = f"a table '{block.id}' stands in the document twice"
+            if isinstance(block, Table | Figure) and block.id in seen:
+                says = f"'{block.id}' stands in the document twice"
                 todo = "give one of them another name"
                 faults.append(fault_at(draft.source.file, draft.source.body_line, 1, says, todo))
-            elif isinstance(block, Table):
+            elif isinstance(block, Table | Figure):
                 seen.add(block.id)
     return faults
 
@@ -115,7 +118,7 @@ def _doubled(drafts: Sequence[Draft]) -> list[Fault]:
 def _runs(block: Block) -> Sequence[Run]:
     if isinstance(block, Table):
         return [run for row in block.rows for cell in row for run in cell]
-    return block.runs
+    return () if isinstance(block, Figure) else block.runs
 
 
 def _resolved(part: Part, numbers: Mapping[str, str]) -> Part:
@@ -135,4 +138,4 @@ def _with_numbers(block: _Numbered, numbers: Mapping[str, str]) -> _Numbered:
 
     if isinstance(block, Table):
         return replace(block, rows=tuple(tuple(fill(cell) for cell in row) for row in block.rows))
-    return replace(block, runs=fill(block.runs))
+    return block if isinstance(block, Figure) else replace(block, runs=fill(block.runs))

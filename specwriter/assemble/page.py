@@ -9,14 +9,17 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from specwriter.assemble.document import Run, Table
+from specwriter.assemble.document import Block, Run
 from specwriter.assemble.labels import short_label
 from specwriter.model import Job
 
 OPENING, CLOSING = "\ue000", "\ue001"
 MARK = re.compile(f"{OPENING}(\\d+){CLOSING}")
 
-Marked = tuple[Run, ...] | tuple[Table, ...]
+ABOVE = "table_above"
+"""Target of a reference to the table that stands last above in the same clause."""
+
+Marked = tuple[Run, ...] | tuple[Block, ...]
 """What a mark stands for."""
 
 _SPACES = re.compile(r"\s+")
@@ -69,6 +72,6 @@ class Page:
         return phrase.runs
 
     def mark(self, content: Marked) -> str:
-        """The mark that stands for runs or tables in the Markdown text."""
+        """The mark that stands for runs or blocks in the Markdown text."""
         self.marked.append(content)
         return f"{OPENING}{len(self.marked) - 1}{CLOSING}"

@@ -17,6 +17,7 @@ REGISTER_NAMES = (
     "testing_table",
     "submittal_table",
     "pay_item_table",
+    "texture_figure",
 )
 
 

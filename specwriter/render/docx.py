@@ -15,6 +15,7 @@ from string import Template
 from specwriter.assemble.document import Document
 from specwriter.render.docx_body import Body, list_numberings
 from specwriter.render.docx_numbers import level_texts
+from specwriter.render.docx_picture import part_name, relations
 from specwriter.render.docx_xml import field, paragraph, run, xml_text
 from specwriter.render.front import (
     FRONT_PURPOSE,
@@ -31,29 +32,31 @@ _CONTENT_TYPES = "[Content_Types].xml"
 
 def render_docx(document: Document) -> bytes:
     """The provision as a Word file; ``ValueError`` when the text holds a control character."""
-    values = _values(document)
+    body = Body(document)
+    values = _values(document, body)
+    parts = {name: Template(text).substitute(values).encode() for name, text in _template_parts()}
+    parts |= {part_name(place): png for place, png in enumerate(body.pictures, 1)}
     buffer = io.BytesIO()
     with zipfile.ZipFile(buffer, "w", zipfile.ZIP_STORED) as package:
-        for name, text in _template_parts():
+        # The list of content types comes first, as Word expects.
+        for name in sorted(parts, key=lambda name: (name != _CONTENT_TYPES, name)):
             entry = zipfile.ZipInfo(name, _EPOCH)
             entry.create_system = 0
-            package.writestr(entry, Template(text).substitute(values).encode("utf-8"))
+            package.writestr(entry, parts[name])
     return buffer.getvalue()
 
 
 def _template_parts() -> list[tuple[str, str]]:
-    """Name and text of every part; the list of content types comes first, as Word expects."""
-    parts = [
+    """Name and text of every part of the template."""
+    return [
         (path.relative_to(TEMPLATE).as_posix(), path.read_text(encoding="utf-8"))
         for path in TEMPLATE.rglob("*")
         if path.suffix in (".xml", ".rels") or path.name == ".rels"
     ]
-    return sorted(parts, key=lambda part: (part[0] != _CONTENT_TYPES, part[0]))
 
 
-def _values(document: Document) -> dict[str, str]:
+def _values(document: Document, body: Body) -> dict[str, str]:
     """What stands for each ``$name`` in the template."""
-    body = Body(document)
     content = (
         _front(document, body) + _title(document, body) + "".join(map(body.part, document.parts))
     )
@@ -69,6 +72,7 @@ def _values(document: Document) -> dict[str, str]:
         "part_number": xml_text(part_number),
         "clause_number": xml_text(clause_number),
         "lists": list_numberings(body.lists),
+        "pictures": relations(len(body.pictures)),
         "body": content,
     }
 

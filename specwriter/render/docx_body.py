@@ -6,6 +6,7 @@ from specwriter.assemble.document import (
     Block,
     Clause,
     Document,
+    Figure,
     ListItem,
     Note,
     Paragraph,
@@ -13,6 +14,7 @@ from specwriter.assemble.document import (
     Run,
     Table,
 )
+from specwriter.render.docx_picture import picture_of, picture_xml
 from specwriter.render.docx_table import indent, table_xml
 from specwriter.render.docx_xml import bookmarked, field, paragraph, run
 
@@ -24,14 +26,15 @@ _LIST_STYLES = ("ListLetter", "ListRoman")
 
 
 class Body:
-    """Writes the body once, and counts the lists that it has begun."""
+    """Writes the body once; counts the lists that it has begun and keeps its pictures."""
 
     def __init__(self, document: Document) -> None:
         self.lists = 0
+        self.pictures: list[bytes] = []
         clauses = [clause for part in document.parts for clause in part.clauses]
         blocks = [block for clause in clauses for block in clause.blocks]
-        self._tables = {block.id for block in blocks if isinstance(block, Table)}
-        ids = dict.fromkeys((*(clause.id for clause in clauses), *sorted(self._tables)))
+        self._captioned = {block.id for block in blocks if isinstance(block, Table | Figure)}
+        ids = dict.fromkeys((*(clause.id for clause in clauses), *sorted(self._captioned)))
         self._numbers = {id: place for place, id in enumerate(ids, 1)}
 
     def part(self, part: Part) -> str:
@@ -58,6 +61,15 @@ class Body:
                 return self._item(block, space)
             case Table():
                 return self._caption(block) + table_xml(block, self.runs)
+            case Figure():
+                return self._figure(block)
+
+    def _figure(self, figure: Figure) -> str:
+        self.pictures.append(picture_of(figure))
+        number = self._target(field(r"SEQ Figure \* ARABIC", str(figure.number)), figure.id)
+        caption = run("Figure ") + number + run(f". {figure.caption}")
+        picture = picture_xml(figure, self.pictures[-1], len(self.pictures))
+        return picture + paragraph(caption, "FigureCaption")
 
     def _item(self, item: ListItem, space: str) -> str:
         if (item.starts and item.level == 0) or not self.lists:
@@ -87,7 +99,7 @@ class Body:
     def _run(self, each: Run) -> str:
         if each.kind == "reference" and each.target in self._numbers:
             # \r asks for the paragraph number; a caption has none, and the result would be empty.
-            switch = r"\h" if each.target in self._tables else r"\r \h"
+            switch = r"\h" if each.target in self._captioned else r"\r \h"
             return field(f"REF {self._name(each.target)} {switch}", each.text)
         return run(each.text, _STYLES.get(each.kind, ""))
 

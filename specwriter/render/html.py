@@ -10,6 +10,7 @@ from specwriter.assemble.document import (
     Block,
     Clause,
     Document,
+    Figure,
     ListItem,
     Note,
     Paragraph,
@@ -17,6 +18,7 @@ from specwriter.assemble.document import (
     Run,
     Table,
 )
+from specwriter.render.figure import figure_svg
 from specwriter.render.front import (
     FRONT_PURPOSE,
     FRONT_TITLE,
@@ -116,6 +118,11 @@ def _block(block: Block) -> Iterable[str]:
             yield f'<p class="note" role="note">{_runs(block.runs)}</p>'
         case Table():
             yield from _table(block)
+        case Figure():
+            yield f'<figure id="{_anchor(block.id)}">'
+            yield f'<div class="scroll">{figure_svg(block)}</div>'
+            yield f"<figcaption>Figure {block.number}. {escape(block.caption)}</figcaption>"
+            yield "</figure>"
 
 
 def _table(table: Table) -> Iterable[str]:

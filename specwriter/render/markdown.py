@@ -5,7 +5,16 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from specwriter.assemble.document import Block, Document, ListItem, Note, Paragraph, Run, Table
+from specwriter.assemble.document import (
+    Block,
+    Document,
+    Figure,
+    ListItem,
+    Note,
+    Paragraph,
+    Run,
+    Table,
+)
 from specwriter.render.front import (
     FRONT_PURPOSE,
     FRONT_TITLE,
@@ -76,6 +85,10 @@ def _block(block: Block) -> str:
             return f"> {_runs(block.runs)}"
         case Table():
             return _table(block)
+        case Figure():
+            # Markdown holds no drawing: the description gives every dimension of it in words.
+            title = f"**Figure {block.number}. {escaped(block.caption)}**"
+            return f"{title}\n\n{escaped(block.description)}"
 
 
 def _table(table: Table) -> str:

@@ -43,6 +43,7 @@ LIBRARIES: dict[str, tuple[str, ...]] = {
     "jinja2": ("assemble",),
     "jsonschema": ("source",),
     "markdown_it": ("assemble",),
+    "resvg_py": ("render.figure",),
     "yaml": ("source", "assemble"),
 }
 """Library → the only rooms that may import it."""
@@ -50,7 +51,7 @@ LIBRARIES: dict[str, tuple[str, ...]] = {
 OURS = ("specwriter", "_typeshed")
 """The package itself, and the names that the type checker alone reads."""
 
-HEAVY = ("docx", "jinja2", "jsonschema", "markdown_it", "yaml")
+HEAVY = ("docx", "jinja2", "jsonschema", "markdown_it", "resvg_py", "yaml")
 """Libraries that must not be loaded before a command needs them."""
 
 OUTSIDE = frozenset({"ftplib", "http", "requests", "smtplib", "socket", "ssl", "time", "urllib"})

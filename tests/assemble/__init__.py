@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from specwriter.assemble import Document, assemble
 from specwriter.assemble.clause import LibraryClause, read_clause
-from specwriter.assemble.document import Block, Run, Table
+from specwriter.assemble.document import Block, Figure, Run, Table
 from specwriter.assemble.library import Library
 from specwriter.assemble.outline import Outline, OutlinePart
 from specwriter.model import Job
@@ -52,6 +52,8 @@ def texts(job: Job, body: str, **front: str) -> list[str]:
         if isinstance(block, Table):
             lines.append(f"Table {block.number} {block.caption}: " + " | ".join(block.header))
             lines += [" | ".join(shown(cell) for cell in row) for row in block.rows]
+        elif isinstance(block, Figure):
+            lines.append(f"Figure {block.number} {block.caption}: {block.description}")
         else:
             lines.append(f"{getattr(block, 'label', '')} {shown(block.runs)}".strip())
     return lines

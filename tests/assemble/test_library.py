@@ -8,7 +8,7 @@ import pytest
 
 from specwriter.assemble import Document, assemble, check_library, load_library, select
 from specwriter.assemble.closure import requirements
-from specwriter.assemble.document import Table
+from specwriter.assemble.document import Figure, Table
 from specwriter.assemble.view import Value, job_view
 from specwriter.model import Job
 from tests.assemble.full import full
@@ -29,6 +29,8 @@ def text_of(made: Document) -> str:
     for block in (b for part in made.parts for clause in part.clauses for b in clause.blocks):
         if isinstance(block, Table):
             lines += ["".join(r.text for r in cell) for row in block.rows for cell in row]
+        elif isinstance(block, Figure):
+            lines.append(block.description)
         else:
             lines.append("".join(run.text for run in block.runs))
     return "\n".join(lines)

@@ -1,0 +1,127 @@
+"""Drawings: every label is there, to scale, the same bytes each time."""
+
+from __future__ import annotations
+
+import re
+import struct
+import zlib
+from dataclasses import replace
+from xml.etree import ElementTree
+
+import pytest
+
+from specwriter.assemble.document import Dimension, Figure, Plan, Section
+from specwriter.render import render_docx, render_html, render_markdown
+from specwriter.render.figure import figure_png, figure_svg
+from tests.render import word
+from tests.render.sample import SAMPLE
+
+SECTION = Figure(
+    id="texture",
+    number=1,
+    caption="Cross-section <of> the texture",
+    drawing=Section(width=6.35, bottom=6.35, depth=6.35, lands=(31.75, 31.75)),
+    dimensions=(
+        Dimension(at="groove.width", name="groove width", label="1/4 in", text="1/4 in (6.4 mm)"),
+        Dimension(at="groove.depth", name="groove depth", label="1/4 in", text="1/4 in (6.4 mm)"),
+        Dimension(
+            at="groove.spacing",
+            name="groove spacing",
+            label="1-1/2 in +0 in -1/8 in",
+            text="1-1/2 in +0 in -1/8 in (38.1 mm)",
+        ),
+    ),
+    notes=("Drawn to one scale.",),
+    description='Cross-section: groove width 1/4 in (6.4 mm) & "more".',
+)
+PLAN = replace(
+    SECTION,
+    id="plan",
+    number=2,
+    drawing=Plan(skew=10.0, edge=True, joint=True, random=True),
+    dimensions=(
+        Dimension(at="groove.skew", name="skew", label="10 degrees", text="10 degrees"),
+        Dimension(at="coverage.edge_offset", name="edge", label="5 ft", text="5 ft (1.5 m)"),
+        Dimension(at="coverage.joint_offset", name="joint", label="3 in", text="3 in (76 mm)"),
+    ),
+)
+
+
+def _with(figure: Figure) -> object:
+    part = SAMPLE.parts[0]
+    clause = replace(part.clauses[0], blocks=(*part.clauses[0].blocks, figure))
+    return replace(
+        SAMPLE, parts=(replace(part, clauses=(clause, *part.clauses[1:])), *SAMPLE.parts[1:])
+    )
+
+
+DOCUMENT = _with(SECTION)
+
+
+@pytest.mark.parametrize("figure", [SECTION, PLAN])
+def test_every_value_is_a_label_as_the_job_writes_it(figure: Figure) -> None:
+    root = ElementTree.fromstring(figure_svg(figure))
+    texts = " | ".join(each.text or "" for each in root.iter("text"))
+
+    for each in figure.dimensions:
+        assert each.name in texts
+        assert each.label in texts
+    assert root.get("aria-label") == figure.description
+
+
+@pytest.mark.parametrize("figure", [SECTION, PLAN])
+def test_no_label_leaves_the_drawing(figure: Figure) -> None:
+    root = ElementTree.fromstring(figure_svg(figure))
+    width, height = (float(n) for n in (root.get("viewBox") or "").split()[2:])
+    for each in root.iter("text"):
+        x, y = float(each.get("x", "")), float(each.get("y", ""))
+        assert 0 <= x <= width
+        assert 0 <= y <= height
+
+
+def test_widths_and_depths_are_drawn_to_one_scale() -> None:
+    root = ElementTree.fromstring(figure_svg(SECTION))
+    surface = next(each for each in root.iter("polyline") if each.get("stroke-width") == "1.6")
+    points = [tuple(map(float, p.split(","))) for p in (surface.get("points") or "").split()]
+    top, bottom = min(y for _, y in points), max(y for _, y in points)
+    floor = [x for x, y in points if y == bottom]
+
+    assert len(floor) == 6
+    assert floor[1] - floor[0] == pytest.approx(bottom - top, abs=0.05)
+    assert floor[2] - floor[1] == pytest.approx(5 * (bottom - top), abs=0.05)
+
+
+def test_the_picture_is_drawn_at_360_dots_per_inch_with_its_text() -> None:
+    png = figure_png(SECTION)
+    width, _ = struct.unpack(">II", png[16:24])
+    silent = figure_png(
+        replace(
+            SECTION, dimensions=tuple(replace(d, name="", label="") for d in SECTION.dimensions)
+        )
+    )
+
+    assert width == 2160
+    assert png == figure_png(replace(SECTION))
+    assert zlib.crc32(png) != zlib.crc32(silent)
+
+
+def test_word_holds_the_picture_its_words_and_a_caption_that_is_counted() -> None:
+    made = render_docx(DOCUMENT)  # type: ignore[arg-type]
+    body = word.part(made, "word/document.xml")
+    wp = "{http://schemas.openxmlformats.org/drawingml/2006/wordprocessingDrawing}"
+
+    assert "word/media/figure1.png" in word.names(made)
+    assert [each.get("descr") for each in body.iter(f"{wp}docPr")] == [SECTION.description]
+    (caption,) = (p for p in body.iter(f"{word.W}p") if word.style_of(p) == "FigureCaption")
+    assert word.text_of(caption) == "Figure 1. Cross-section <of> the texture"
+    assert word.fields(caption) == [r"SEQ Figure \* ARABIC"]
+
+
+def test_web_page_and_markdown_hold_the_figure_in_their_own_way() -> None:
+    page = render_html(DOCUMENT)  # type: ignore[arg-type]
+    text = render_markdown(DOCUMENT)  # type: ignore[arg-type]
+
+    assert re.search(r"<figure id=\"ref-texture\">.*<svg .*</svg>", page, re.DOTALL)
+    assert "Figure 1. Cross-section &lt;of&gt; the texture</figcaption>" in page
+    assert "**Figure 1. Cross-section \\<of\\> the texture**" in text
+    assert "groove width 1/4 in (6.4 mm)" in text
