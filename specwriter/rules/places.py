@@ -8,6 +8,7 @@ from fractions import Fraction
 from specwriter.diagnostic import Evidence
 from specwriter.model import Area, Job
 from specwriter.model.results import Smoothness
+from specwriter.quantity import Quantity, parse
 from specwriter.rules.rule import evidence, given
 
 ROUGHNESS_INDEXES = ("IRI", "MRI", "HRI")
@@ -18,7 +19,17 @@ PROFILERS = ("inertial_profiler", "lightweight_profiler")
 
 LONGITUDINAL = ("diamond_grinding", "longitudinal_grooving", "next_generation_concrete_surface")
 GROOVING = ("longitudinal_grooving", "transverse_grooving", "runway_grooving")
+GRINDING = ("diamond_grinding", "next_generation_concrete_surface")
 AIRFIELD = ("runway", "taxiway")
+
+REINFORCED = (
+    "jointed_reinforced_concrete",
+    "continuously_reinforced_concrete",
+    "bridge_deck_concrete",
+)
+"""Pavements with steel near the surface that the blades could reach."""
+
+ASPHALT = ("asphalt", "airfield_asphalt")
 
 INCH_PER_MILE = Fraction("0.0254") / Fraction("1609.344")
 """1 in/mi as a slope: exact, from the international inch and mile."""
@@ -28,6 +39,11 @@ def rides(job: Job) -> Iterator[tuple[Area, Smoothness]]:
     """Each area with its ride requirement; only for rules that need ``smoothness``."""
     for area in job.areas.values():
         yield area, given(area.smoothness)
+
+
+def outside(value: Quantity, low: str, high: str) -> bool:
+    """True when nothing that the value allows lies between two written lengths."""
+    return value.reading.meet(parse(f"{low} to {high}").interval).is_empty
 
 
 def words(text: str | None) -> str:

@@ -16,7 +16,7 @@ from tests.support import job, patched, text_of
 
 CASES = Path(__file__).parent / "cases"
 RULES = {rule.slug: rule for rule in all_rules()}
-SOURCE = re.compile(r"\d{4}|\d{2}-\d|arithmetic|practice|calculation|UFGS \d+|memory")
+SOURCE = re.compile(r"\d{4}|\d{2}-\d|arithmetic|practice|calculation|UFGS \d+|memory|undated")
 
 
 class _Plain(yaml.SafeLoader):

@@ -1,0 +1,1 @@
+"""Rules on what the site brings: steel, bridges, loops, kerbs, water, neighbours, airfields."""

@@ -1,0 +1,78 @@
+"""The free texts of a job: what its writer says in words and no value can say."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, fields
+from typing import Any
+
+from specwriter.diagnostic import Evidence
+from specwriter.model import Area, Job, Node
+from specwriter.model.area import Statement
+from specwriter.model.build import hints, key_of
+from specwriter.model.conditions import WorkWindow
+from specwriter.model.contract import Accepted, PayItem, Residue
+from specwriter.model.project import Project
+from specwriter.model.results import Friction, Test, TextureDepth
+
+_NAMES: dict[type[Any], tuple[str, ...]] = {
+    Area: ("id", "pay_item"),
+    Friction: ("measure",),
+    PayItem: ("id", "number", "unit"),
+    Residue: ("pay_item",),
+    Statement: ("document",),
+    Test: ("edition",),
+    TextureDepth: ("edition",),
+}
+"""Fields that hold a name, a number or a unit: words of a person, but no sentence."""
+
+_WITHOUT_TEXTS = (Accepted, Project, WorkWindow)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Text:
+    """One free text; ``label`` is its key in plain words, ``area`` the area it stands in."""
+
+    path: str
+    label: str
+    words: str
+
+    @property
+    def area(self) -> str | None:
+        """The id of the area, for texts below ``areas``."""
+        parts = self.path.split(".")
+        return parts[1] if parts[0] == "areas" else None
+
+    def evidence(self, written: str = "") -> Evidence:
+        """The text, or the part of it that matters, as a requirement that a finding rests on."""
+        return Evidence(path=self.path, label=self.label, written=written or self.words)
+
+
+def texts(job: Job) -> Iterator[Text]:
+    """Every free text of the job, in the order of the model."""
+    yield from _below(job)
+
+
+def _below(value: Any, path: str = "", label: str = "") -> Iterator[Text]:
+    if isinstance(value, str):
+        yield Text(path=path, label=label, words=value)
+    elif isinstance(value, dict):
+        for each in value.values():
+            yield from _below(each)
+    elif isinstance(value, tuple):
+        for index, each in enumerate(value):
+            yield from _below(each, f"{path}.{index}", label)
+    elif isinstance(value, Node) and not isinstance(value, _WITHOUT_TEXTS):
+        yield from _of_node(value)
+
+
+def _of_node(node: Node) -> Iterator[Text]:
+    kind_of_node: Any = type(node)
+    kinds = hints(kind_of_node)
+    for field in fields(node):
+        value, kind = getattr(node, field.name), kinds[field.name]
+        if field.name == "path" or field.name in _NAMES.get(kind_of_node, ()):
+            continue
+        if isinstance(value, str) and kind is not str:
+            continue
+        yield from _below(value, node.path_to(key_of(field)), key_of(field).replace("_", " "))
