@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from typing import TypeVar
 
 from specwriter.diagnostic import Basis, Evidence, Finding, Grade
 from specwriter.model import Area, Node
+from specwriter.model.build import key_of
 
 _T = TypeVar("_T")
 
@@ -50,10 +51,11 @@ class Rule:
 
 
 def evidence(node: Node, key: str, label: str) -> Evidence:
-    """The requirement under a key of a noun, as it is written in the job."""
+    """The requirement under a field of a noun, as it is written in the job."""
     value = getattr(node, key)
     written = str(value).lower() if isinstance(value, bool) else str(value)
-    return Evidence(path=node.path_to(key), label=label, written=written)
+    name = next(key_of(field) for field in fields(node) if field.name == key)
+    return Evidence(path=node.path_to(name), label=label, written=written)
 
 
 def given(value: _T | None) -> _T:

@@ -1,0 +1,70 @@
+"""A roughness index where traffic is slow.
+
+Looks at
+    A limit on IRI, MRI or HRI on a ramp, or under a posted speed below 45 mph, without a list of
+    the places left out.
+
+Why it matters
+    The index stands for the ride at 50 mph. Slow streets and ramps have castings, junctions, kerbs
+    and warped sections that count as roughness, and a profiler cannot hold its speed on them.
+
+Conflict
+    conditions.posted_speed: 30 mph
+    areas.mainline.smoothness.index: MRI
+    areas.mainline.smoothness.limit: at most 75 in/mi
+
+Settled
+    conditions.posted_speed: 30 mph
+    areas.mainline.smoothness.index: MRI
+    areas.mainline.smoothness.limit: at most 75 in/mi
+    areas.mainline.smoothness.exclusions: 25 ft on each side of a casting or a junction
+
+How to settle it
+    Name the places that are left out, or judge the slow lengths by straightedge.
+
+Sources
+    Iowa DOT Standard Specifications 2317, 2019: a separate schedule at 45 mph and below
+    Minnesota DOT smoothness notes, 2006-2008, as presented: no index below 50 mph, later 42 mph
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from specwriter.diagnostic import Finding, Grade
+from specwriter.model import Job
+from specwriter.rules.places import AIRFIELD, ROUGHNESS_INDEXES, rides
+from specwriter.rules.rule import Rule, evidence
+
+_SLOW = Fraction(45) * Fraction("1609.344") / 3600
+"""45 mph in m/s: Iowa DOT Standard Specifications 2317, 2019, has a schedule of its own below."""
+
+RULE = Rule(
+    title="a roughness index is asked for where traffic is slow",
+    grade=Grade.CAUTION,
+    basis="published",
+    needs=("smoothness.index", "smoothness.limit"),
+    quiet_after=("index-instrument", "index-unit", "runway-roughness-index"),
+)
+
+
+def check(job: Job) -> Iterator[Finding]:
+    """One finding for each slow area with an index limit and no exclusions."""
+    speed = job.conditions.posted_speed
+    for area, ride in rides(job):
+        if ride.index not in ROUGHNESS_INDEXES or ride.exclusions or area.place in AIRFIELD:
+            continue
+        at = [evidence(ride, "limit", "smoothness limit")]
+        if area.place == "ramp":
+            at.append(evidence(area, "place", "place"))
+        elif speed is not None and (speed.interval.high or 0) < _SLOW and speed.interval.high:
+            at.append(evidence(job.conditions, "posted_speed", "posted speed"))
+        else:
+            continue
+        says = (
+            f"{ride.index} {ride.limit} is asked for, the {at[1].label} is {at[1].written}, and "
+            "no place is left out."
+        )
+        settle = ("name the places that are left out", "a straightedge for the slow lengths")
+        yield RULE.finding(area, says, at, settle)
