@@ -1,0 +1,54 @@
+"""The redline of two Word files."""
+
+from __future__ import annotations
+
+import re
+from xml.sax.saxutils import quoteattr
+
+from specwriter.compare.redline.lists import NUMBERING, Lists
+from specwriter.compare.redline.media import Media
+from specwriter.compare.redline.revision import Author, Revisions
+from specwriter.compare.redline.writer import Writer
+from specwriter.compare.text import TextMatch, compare_texts
+from specwriter.reading import Text, read_word
+from specwriter.reading.package import DOCUMENT, read_package, write_package
+from specwriter.reading.xml import IGNORABLE, MC_NAME, R_NAME, W_NAME
+
+
+def redline(
+    old: bytes, new: bytes, author: Author, texts: tuple[Text, Text, TextMatch] | None = None
+) -> bytes:
+    """A Word file with every change tracked: frame and looks are those of the new file.
+
+    Fields are written as what they show, for a number that counts itself anew among removed and
+    added clauses would show neither version. ``texts`` saves reading and comparing again.
+    Raises ``ReadingFault`` when a file cannot be read.
+    """
+    before, after, matched = texts or _read(old, new)
+    was, parts = read_package(old), read_package(new)
+    lists, media = Lists(was, parts), Media(was, parts)
+    lists.learn(matched.parts)
+    media.styles()
+    body = Writer(Revisions(author), lists, media).body(matched.parts)
+    parts[DOCUMENT] = _document(before, after, body).encode("utf-8")
+    numbering = lists.part(parts.get(NUMBERING))
+    if numbering is not None:
+        parts[NUMBERING] = numbering
+    return write_package(parts)
+
+
+def _read(old: bytes, new: bytes) -> tuple[Text, Text, TextMatch]:
+    before, after = read_word(old), read_word(new)
+    return before, after, compare_texts(before, after)
+
+
+def _document(old: Text, new: Text, body: str) -> str:
+    names = {"w": W_NAME, "r": R_NAME, "mc": MC_NAME, **old.namespaces, **new.namespaces}
+    declared = "".join(f" xmlns:{prefix}={quoteattr(name)}" for prefix, name in names.items())
+    skipped = " ".join(sorted(IGNORABLE & set(names)))
+    ignorable = f' mc:Ignorable="{skipped}"' if skipped else ""
+    section = re.sub(r"<w:sectPrChange\b.*?</w:sectPrChange>", "", new.section, flags=re.DOTALL)
+    return (
+        '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n'
+        f"<w:document{declared}{ignorable}><w:body>{body}{section}</w:body></w:document>"
+    )

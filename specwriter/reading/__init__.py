@@ -1,0 +1,23 @@
+"""Documents somebody else may have written → blocks of text, with what the file says of them."""
+
+from specwriter.reading.block import Block, Cell, Paragraph, Piece, Row, State, Table, Text
+from specwriter.reading.fault import ReadingFault
+from specwriter.reading.inside import JobInside, job_inside
+from specwriter.reading.plain import read_plain
+from specwriter.reading.word import read_word
+
+__all__ = [
+    "Block",
+    "Cell",
+    "JobInside",
+    "Paragraph",
+    "Piece",
+    "ReadingFault",
+    "Row",
+    "State",
+    "Table",
+    "Text",
+    "job_inside",
+    "read_plain",
+    "read_word",
+]

@@ -1,0 +1,121 @@
+"""What a document consists of, whatever file it came from: paragraphs and tables, in order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+State = Literal["kept", "inserted", "deleted"]
+"""What the document's own tracked changes say of a piece, a paragraph mark or a row."""
+
+OBJECT = "\ufffc"
+"""Stands in the text for a picture or another thing that is no text."""
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A stretch of text of one form. ``form`` and ``thing`` are WordprocessingML, or empty.
+
+    ``thing`` is the XML of a picture or another thing; the text is then ``OBJECT``.
+    """
+
+    text: str
+    form: str = ""
+    state: State = "kept"
+    thing: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Paragraph:
+    """One paragraph: its pieces, and how it is set.
+
+    ``heading`` is the level of a heading, from 1; 0 for other text. ``label`` is the number shown
+    before the text and not part of it; ``list`` names the counting it takes part in (id, level).
+    ``style`` is the name of its style. ``properties``, ``mark_form`` and ``section`` are
+    WordprocessingML: inside ``w:pPr``, of the mark, and of the section that ends here.
+    """
+
+    pieces: tuple[Piece, ...]
+    style: str = ""
+    heading: int = 0
+    label: str = ""
+    list: tuple[str, int] | None = None
+    properties: str = ""
+    mark_form: str = ""
+    section: str = ""
+    mark: State = "kept"
+
+    @property
+    def text(self) -> str:
+        """The text without the number before it."""
+        return "".join(piece.text for piece in self.pieces)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cell:
+    """A cell of a table: blocks of its own."""
+
+    blocks: tuple[Block, ...]
+    properties: str = ""
+
+    @property
+    def text(self) -> str:
+        """Its paragraphs, one a line."""
+        return "\n".join(block.text for block in self.blocks)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """A row of a table."""
+
+    cells: tuple[Cell, ...]
+    properties: str = ""
+    state: State = "kept"
+
+    @property
+    def text(self) -> str:
+        """Its cells with tabs between."""
+        return "\t".join(cell.text for cell in self.cells)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Table:
+    """A table; ``properties`` is the WordprocessingML before its rows."""
+
+    rows: tuple[Row, ...]
+    properties: str = ""
+
+    @property
+    def text(self) -> str:
+        """Its rows, one a line."""
+        return "\n".join(row.text for row in self.rows)
+
+
+Block = Paragraph | Table
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Text:
+    """A document as a reader sees it.
+
+    ``tracked`` is true when the file holds tracked changes of its own, so that it reads in two
+    ways. ``section`` is the WordprocessingML of its last section, ``namespaces`` are those that
+    the XML of its blocks uses, prefix → name.
+    """
+
+    blocks: tuple[Block, ...]
+    tracked: bool = False
+    section: str = ""
+    namespaces: Mapping[str, str] = field(default_factory=dict)
+
+
+def paragraphs(blocks: tuple[Block, ...]) -> Iterator[Paragraph]:
+    """Every paragraph, those in cells as well, in reading order."""
+    for block in blocks:
+        if isinstance(block, Paragraph):
+            yield block
+        else:
+            for row in block.rows:
+                for cell in row.cells:
+                    yield from paragraphs(cell.blocks)

@@ -1,0 +1,243 @@
+"""A Word file → blocks, by its XML parts; inserted and deleted text is kept apart."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Literal
+from xml.etree.ElementTree import Element
+
+from specwriter.reading.block import OBJECT, Block, Cell, Paragraph, Piece, Row, State, Table, Text
+from specwriter.reading.counting import Counting, Style, chain, styles_of
+from specwriter.reading.package import DOCUMENT, read_package
+from specwriter.reading.symbols import symbol
+from specwriter.reading.view import seen
+from specwriter.reading.xml import MC, Namer, W, parse, value
+
+_STATES: dict[str, State] = {
+    f"{W}ins": "inserted",
+    f"{W}moveTo": "inserted",
+    f"{W}del": "deleted",
+    f"{W}moveFrom": "deleted",
+}
+_SIGNS = {"tab": "\t", "br": "\n", "cr": "\n", "noBreakHyphen": "\u2011", "softHyphen": ""}
+_THINGS = frozenset(W + each for each in ("drawing", "pict", "object")) | {f"{MC}AlternateContent"}
+_PASSING = frozenset(
+    W + each
+    for each in (
+        "hyperlink",
+        "smartTag",
+        "sdtContent",
+        "sdt",
+        "fldSimple",
+        "customXml",
+        "dir",
+        "bdo",
+    )
+)
+_CHANGES = frozenset(
+    W + each for each in ("ins", "del", "moveFrom", "moveTo", "rPrChange", "pPrChange", "rPr")
+)
+_FORM_LEFT_OUT = _CHANGES | {f"{W}lang", f"{W}noProof"}
+_PARAGRAPH_LEFT_OUT = _CHANGES | {f"{W}sectPr"}
+_ROW_LEFT_OUT = frozenset(W + each for each in ("ins", "del", "trPrChange"))
+_NOTES = ("footnoteReference", "endnoteReference")
+_DEEPEST = 40
+
+View = Literal["new", "old", "both"]
+"""Which reading of a file with tracked changes: all accepted, all rejected, or both at once."""
+
+
+def read_word(content: bytes, view: View = "new") -> Text:
+    """The blocks of a Word file; ``ReadingFault`` when it cannot be read.
+
+    Fields are read as what they show. ``both`` keeps every piece with its state and gives no
+    numbers, since those differ between the two readings.
+    """
+    parts = read_package(content)
+    walker = Walker(parts)
+    body = parse(parts[DOCUMENT], DOCUMENT).find(f"{W}body")
+    blocks = tuple(walker.blocks(body)) if body is not None else ()
+    last = None if body is None else body.find(f"{W}sectPr")
+    text = Text(
+        blocks=blocks,
+        tracked=walker.tracked,
+        section="" if last is None else walker.namer.text(last),
+        namespaces=walker.namer.used,
+    )
+    return text if view == "both" else seen(text, view, walker.counting())
+
+
+class Walker:
+    """Turns elements into blocks; knows the styles and countings of its file."""
+
+    def __init__(self, parts: dict[str, bytes]) -> None:
+        self.namer = Namer()
+        self.tracked = False
+        self._numbering = _root(parts, "word/numbering.xml")
+        self._levels = Counting(self._numbering)
+        self._styles = styles_of(_root(parts, "word/styles.xml"))
+        self._chains: dict[str, list[Style]] = {}
+        self._depth = 0
+
+    def counting(self) -> Counting:
+        """A counting that has not begun."""
+        return Counting(self._numbering)
+
+    def blocks(self, owner: Element) -> Iterator[Block]:
+        """The paragraphs and tables of a body or a cell, those in content controls too."""
+        for child in owner:
+            if child.tag == f"{W}p":
+                yield self._paragraph(child)
+            elif child.tag == f"{W}tbl":
+                yield self._table(child)
+            elif child.tag in _PASSING or child.tag in _STATES:
+                yield from self.blocks(child)
+
+    def _paragraph(self, element: Element) -> Paragraph:
+        properties = element.find(f"{W}pPr")
+        style = value(properties, "pStyle") or ""
+        mark = properties.find(f"{W}rPr") if properties is not None else None
+        return Paragraph(
+            pieces=tuple(_joined(self._pieces(element, "kept", [False]))),
+            style=self._styles[style].name if style in self._styles else style,
+            heading=self._heading(properties, style),
+            list=self._list(properties, style),
+            properties=self._inner(properties, _PARAGRAPH_LEFT_OUT),
+            section=self._section(properties),
+            mark_form=self._inner(mark, _FORM_LEFT_OUT),
+            mark=self._state(mark),
+        )
+
+    def _section(self, properties: Element | None) -> str:
+        section = None if properties is None else properties.find(f"{W}sectPr")
+        return "" if section is None else self.namer.text(section)
+
+    def _chain(self, style: str) -> list[Style]:
+        if style not in self._chains:
+            self._chains[style] = chain(self._styles, style)
+        return self._chains[style]
+
+    def _heading(self, properties: Element | None, style: str) -> int:
+        own = value(properties, "outlineLvl")
+        levels = [each.outline for each in self._chain(style) if each.outline is not None]
+        level = int(own) if own is not None else next(iter(levels), 9)
+        return level + 1 if level < 9 else 0
+
+    def _list(self, properties: Element | None, style: str) -> tuple[str, int] | None:
+        own_level = value(properties, "numPr", "ilvl")
+        num = value(properties, "numPr", "numId")
+        if num is None:
+            num = next((each.num for each in self._chain(style) if each.num is not None), None)
+        if num is None or num == "0":
+            return None
+        if own_level is not None:
+            return num, int(own_level)
+        given = next((each.level for each in self._chain(style) if each.level is not None), None)
+        return num, self._levels.level_of_style(num, style) if given is None else given
+
+    def _pieces(self, owner: Element, state: State, code: list[bool]) -> Iterator[Piece]:
+        """The runs below ``owner``; ``code`` is true inside the instruction of a field."""
+        for child in owner:
+            if child.tag == f"{W}r":
+                yield from self._run(child, state, code)
+            elif child.tag in _STATES:
+                self.tracked = True
+                # What is deleted inside an insertion stands in neither reading but the middle one.
+                inner = "deleted" if state == "deleted" else _STATES[child.tag]
+                yield from self._pieces(child, inner, code)
+            elif child.tag in _PASSING:
+                yield from self._pieces(child, state, code)
+
+    def _run(self, run: Element, state: State, code: list[bool]) -> Iterator[Piece]:
+        properties = run.find(f"{W}rPr")
+        if properties is not None and _is_on(properties.find(f"{W}vanish")):
+            return
+        form = self._inner(properties, _FORM_LEFT_OUT)
+        for child in run:
+            kind = child.tag.rpartition("}")[2]
+            if kind == "fldChar":
+                code[0] = child.get(f"{W}fldCharType") == "begin"
+            elif code[0]:
+                continue
+            elif kind in ("t", "delText"):
+                if child.text:
+                    yield Piece(child.text.replace("\n", " "), form, state)
+            elif kind in _SIGNS:
+                if child.get(f"{W}type") not in ("page", "column"):
+                    yield Piece(_SIGNS[kind], form, state)
+            elif kind == "sym":
+                yield Piece(symbol(child.get(f"{W}font"), child.get(f"{W}char")), form, state)
+            elif child.tag in _THINGS or kind in _NOTES:
+                yield Piece(OBJECT, form, state, self.namer.text(child))
+
+    def _table(self, element: Element) -> Table:
+        self._depth += 1
+        before = (each for each in element if each.tag in (f"{W}tblPr", f"{W}tblGrid"))
+        properties = "".join(self.namer.text(each) for each in before)
+        rows = tuple(self._row(each) for each in _rows(element)) if self._depth < _DEEPEST else ()
+        self._depth -= 1
+        return Table(rows=rows, properties=properties)
+
+    def _row(self, element: Element) -> Row:
+        properties = element.find(f"{W}trPr")
+        return Row(
+            cells=tuple(self._cell(each) for each in _below(element, f"{W}tc")),
+            properties=self._inner(properties, _ROW_LEFT_OUT),
+            state=self._state(properties),
+        )
+
+    def _cell(self, element: Element) -> Cell:
+        return Cell(
+            blocks=tuple(self.blocks(element)),
+            properties=self._inner(element.find(f"{W}tcPr"), frozenset()),
+        )
+
+    def _state(self, properties: Element | None) -> State:
+        for child in () if properties is None else properties:
+            if child.tag in _STATES:
+                self.tracked = True
+                return _STATES[child.tag]
+        return "kept"
+
+    def _inner(self, element: Element | None, left_out: frozenset[str]) -> str:
+        if element is None:
+            return ""
+        return "".join(self.namer.text(each) for each in element if each.tag not in left_out)
+
+
+def _root(parts: dict[str, bytes], name: str) -> Element | None:
+    return parse(parts[name], name) if name in parts else None
+
+
+def _is_on(switch: Element | None) -> bool:
+    return switch is not None and switch.get(f"{W}val") not in ("0", "false", "off")
+
+
+def _rows(table: Element) -> Iterator[Element]:
+    return _below(table, f"{W}tr")
+
+
+def _below(owner: Element, tag: str) -> Iterator[Element]:
+    """Children of that tag, those in content controls too."""
+    for child in owner:
+        if child.tag == tag:
+            yield child
+        elif child.tag in _PASSING:
+            yield from _below(child, tag)
+
+
+def _joined(pieces: Iterator[Piece]) -> Iterator[Piece]:
+    """Neighbours of one form and state as one piece: an office program splits runs at will."""
+    last: Piece | None = None
+    for piece in pieces:
+        if last is None:
+            last = piece
+        elif (last.form, last.state) == (piece.form, piece.state) and not (
+            last.thing or piece.thing
+        ):
+            last = Piece(last.text + piece.text, last.form, last.state)
+        else:
+            yield last
+            last = piece
+    if last is not None:
+        yield last
