@@ -1,0 +1,1 @@
+"""Rules that hold a job against what its house has settled."""
