@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from specwriter.compare import Comparison
     from specwriter.reconcile import Reconciliation
     from specwriter.report.result import CheckResult
+    from specwriter.report.worksheet_result import WorksheetResult
     from specwriter.rules import Defect
 
 FORMATS = ("docx", "html", "md")
@@ -161,6 +162,16 @@ def compare(old: Path, new: Path) -> Compared:
     if before.job is not None and after.job is not None:
         comparison = comparing.compare(before.job, after.job, before.findings, after.findings)
     return Compared(old=before, new=after, comparison=comparison)
+
+
+def worksheet(path: Path) -> WorksheetResult:
+    """Every figure that can be computed from a job file, and what the others wait for."""
+    from specwriter.report.worksheet_result import WorksheetResult
+    from specwriter.worksheet import work_out
+
+    loaded = load(path)
+    figures = None if loaded.job is None else work_out(loaded.job)
+    return WorksheetResult(source=loaded.source, worksheet=figures)
 
 
 def new_job(texture: str) -> str:

@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from specwriter.workflow import check, draft
+from specwriter.report.worksheet_text import worksheet_text
+from specwriter.workflow import check, draft, worksheet
 from tests.support import EXAMPLES
 
 NAMES = sorted(path.name for path in EXAMPLES.iterdir() if path.is_dir())
@@ -26,6 +27,20 @@ def test_an_example_gives_the_document_beside_it(
     if request.config.getoption("--update-golden"):
         document.write_bytes(made)
     assert document.read_bytes() == made
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_an_example_gives_the_worksheet_beside_it(
+    name: str, request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(EXAMPLES / name)
+    beside = Path("worksheet.txt")
+
+    made = worksheet_text(worksheet(Path("job.yaml")))
+
+    if request.config.getoption("--update-golden"):
+        beside.write_text(made, encoding="utf-8")
+    assert beside.read_text("utf-8") == made
 
 
 def test_there_is_a_clean_job_of_each_drafted_texture_and_one_full_of_conflicts() -> None:

@@ -13,6 +13,7 @@ from specwriter.diagnostic import Grade
 
 if TYPE_CHECKING:
     from specwriter.report.result import CheckResult
+    from specwriter.source import Source
 
 FILE = click.Path(path_type=Path)
 REPORT_FORMAT = click.option(
@@ -26,19 +27,19 @@ REPORT_FORMAT = click.option(
 GRADES = click.Choice([grade.value for grade in Grade])
 
 
-def unopened(result: CheckResult) -> str:
+def unopened(source: Source) -> str:
     """The one line on a file that could not even be opened; empty when it was."""
-    path = Path(result.source.file)
-    if result.job is not None or (path.is_file() and os.access(path, os.R_OK)):
+    path = Path(source.file)
+    if not source.faults or (path.is_file() and os.access(path, os.R_OK)):
         return ""
-    fault = result.source.faults[0]
+    fault = source.faults[0]
     return f"specwriter: {path}: {fault.says}; {fault.todo}"
 
 
 def code_of(result: CheckResult, fail_on: Grade) -> int:
     """The exit code that a checked job earns."""
     if result.job is None:
-        return exit_codes.USAGE if unopened(result) else exit_codes.UNREADABLE
+        return exit_codes.USAGE if unopened(result.source) else exit_codes.UNREADABLE
     if result.defects:
         return exit_codes.DEFECT
     return exit_codes.FOUND if result.at_least(fail_on) else exit_codes.OK

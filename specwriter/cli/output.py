@@ -49,7 +49,7 @@ def report(
         return
     texts = []
     for result in results:
-        if line := unopened(result):
+        if line := unopened(result.source):
             say(line)
         else:
             texts.append(check_text(result, colour=colour_wanted(), every_check=every_check))

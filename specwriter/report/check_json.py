@@ -32,7 +32,7 @@ def _job(result: CheckResult) -> dict[str, Any]:
     return {
         "file": source.file,
         "readable": result.job is not None,
-        "faults": [_fault(each) for each in source.faults],
+        "faults": [fault_json(each) for each in source.faults],
         "findings": [_finding(each, source) for each in result.findings],
         "accepted": [
             {
@@ -56,7 +56,8 @@ def _count(result: CheckResult, grade: Grade) -> int:
     return sum(1 for finding in result.findings if finding.grade is grade)
 
 
-def _fault(fault: Fault) -> dict[str, Any]:
+def fault_json(fault: Fault) -> dict[str, Any]:
+    """A reason why a file cannot be read, with its place."""
     place = fault.place
     return {
         "line": place.line,
@@ -74,14 +75,15 @@ def _finding(finding: Finding, source: Source) -> dict[str, Any]:
         "basis": finding.basis,
         "area": finding.area,
         "title": finding.title,
-        "places": [_place(each, source) for each in finding.evidence],
+        "places": [place_json(each, source) for each in finding.evidence],
         "says": finding.says,
         "settle": list(finding.settle),
         "sources": list(finding.sources),
     }
 
 
-def _place(each: Evidence, source: Source) -> dict[str, Any]:
+def place_json(each: Evidence, source: Source) -> dict[str, Any]:
+    """A requirement with the place where it is written."""
     place = source.place(each.path)
     return {
         "path": each.path,

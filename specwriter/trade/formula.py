@@ -21,3 +21,8 @@ ALWAYS = "always"
 def identity(text: str) -> Formula:
     """An identity of geometry or arithmetic, which needs no source and holds always."""
     return Formula(text=text, source=GEOMETRY, validity=ALWAYS)
+
+
+def arithmetic(text: str) -> Formula:
+    """Plain arithmetic, which holds always."""
+    return Formula(text=text, source="arithmetic", validity=ALWAYS)

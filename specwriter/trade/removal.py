@@ -24,6 +24,12 @@ SECTION_MODULUS = Formula(
     validity="a plain slab; strength gained with age is not counted",
 )
 
+STRESS = Formula(
+    text="bending stress after / before = (h / (h - x))²",
+    source="geometry of a rectangular section",
+    validity="the same load and support; a plain slab",
+)
+
 COVER = identity("cover left = cover - removal - groove depth")
 
 DENSITY = (Fraction("2322.68"), Fraction("2402.77"))

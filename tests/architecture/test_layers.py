@@ -24,16 +24,17 @@ LAYERS: dict[str, str] = {
     "source": "quantity diagnostic",
     "reconcile": "model quantity trade diagnostic",
     "rules": "model quantity trade diagnostic",
+    "worksheet": "model quantity trade diagnostic",
     "assemble": "model quantity diagnostic",
     "render": "assemble.document",
     "reading": "",
     "compare": "model quantity diagnostic reconcile reading",
-    "report": "quantity diagnostic trade model source reconcile rules assemble compare render "
-    "reading",
-    "workflow": "quantity diagnostic trade model source reconcile rules assemble render compare "
-    "reading report",
-    "cli": "quantity diagnostic trade model source reconcile rules assemble render compare report "
-    "reading workflow",
+    "report": "quantity diagnostic trade model source reconcile rules worksheet assemble compare "
+    "render reading",
+    "workflow": "quantity diagnostic trade model source reconcile rules worksheet assemble render "
+    "compare reading report",
+    "cli": "quantity diagnostic trade model source reconcile rules worksheet assemble render "
+    "compare reading report workflow",
     "__main__": "cli",
 }
 """Room → the rooms (or the one module of a room) that it may import besides itself."""

@@ -1,0 +1,107 @@
+"""A worksheet as text: each figure with the values that it rests on, to be checked by hand.
+
+::
+
+    groove spacing, centre to centre                                    0.215 in (5.46 mm)
+       p = core + spacer
+       job.yaml:40:13   blade core   0.105 in
+       job.yaml:41:15   spacer       0.110 in
+       Source: geometry.
+"""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator
+
+from specwriter.report.check_text import WIDTH
+from specwriter.report.fault_text import fault_text
+from specwriter.report.sentences import counted
+from specwriter.report.worksheet_result import WorksheetResult
+from specwriter.source import Source
+from specwriter.trade.formula import ALWAYS
+from specwriter.worksheet import Figure, Waiting, Worksheet
+
+NOTICE = (
+    "Every figure is computed from the values of the job as they are written, and is as good as "
+    "its formula where it is valid. Indications prove nothing. Local codes and the licensed "
+    "engineer of record govern."
+)
+_INDENT = "   "
+
+
+def worksheet_text(result: WorksheetResult) -> str:
+    """The whole worksheet: figures by area, then what waits for an input."""
+    if result.worksheet is None:
+        return fault_text(result.source)
+    blocks = [*_figures(result.source, result.worksheet), *_waiting(result.worksheet)]
+    blocks += [
+        f"DEFECT OF THIS PROGRAM: the figures {each.slug} broke ({each.error})."
+        for each in result.worksheet.broken
+    ]
+    blocks.append(_closing(result.source, result.worksheet))
+    return "\n\n".join(blocks) + "\n"
+
+
+def _figures(source: Source, worksheet: Worksheet) -> Iterator[str]:
+    area: str | None = ""
+    for figure in worksheet.figures:
+        if figure.area != area:
+            area = figure.area
+            yield _heading(area)
+        yield "\n".join(_figure(source, figure))
+
+
+def _heading(area: str | None) -> str:
+    title = f"AREA {area}" if area else "THE WHOLE JOB"
+    return f"{title}\n{'=' * len(title)}"
+
+
+def _figure(source: Source, figure: Figure) -> Iterator[str]:
+    room = WIDTH - len(figure.title)
+    if len(figure.value) + 2 > room:
+        yield figure.title
+        yield figure.value.rjust(WIDTH)
+    else:
+        yield figure.title + figure.value.rjust(room)
+    yield _wrapped(figure.formula)
+    yield from _inputs(source, figure)
+    valid = "" if figure.validity == ALWAYS else f" Valid: {figure.validity}."
+    yield _wrapped(f"Source: {figure.source}.{valid}")
+    if figure.note:
+        yield _wrapped(f"Note: {figure.note}.")
+
+
+def _inputs(source: Source, figure: Figure) -> Iterator[str]:
+    rows = [(str(source.place(each.path)), each.label, each.written) for each in figure.inputs]
+    place = max((len(row[0]) for row in rows), default=0)
+    label = max((len(row[1]) for row in rows), default=0)
+    for row in rows:
+        yield f"{_INDENT}{row[0]:{place}}   {row[1]:{label}}   {row[2]}"
+
+
+def _waiting(worksheet: Worksheet) -> Iterator[str]:
+    if worksheet.waiting:
+        title = "NOT COMPUTED"
+        yield f"{title}\n{'=' * len(title)}\n" + "\n".join(map(_wait, worksheet.waiting))
+
+
+def _wait(each: Waiting) -> str:
+    where = f" in {each.area}" if each.area else ""
+    return _wrapped(f"{each.title}{where}: {each.because}.", "", _INDENT)
+
+
+def _closing(source: Source, worksheet: Worksheet) -> str:
+    done = counted(len(worksheet.figures), "figure", "figures")
+    return f"{source.file}: {done}; {len(worksheet.waiting)} not computed.\n" + _wrapped(NOTICE, "")
+
+
+def _wrapped(text: str, opening: str = _INDENT, following: str | None = None) -> str:
+    return textwrap.fill(
+        text,
+        WIDTH,
+        initial_indent=opening,
+        subsequent_indent=opening if following is None else following,
+        break_long_words=False,
+        break_on_hyphens=False,
+    )

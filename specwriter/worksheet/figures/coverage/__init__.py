@@ -1,0 +1,1 @@
+"""Figures of passes and coverage windows."""

@@ -1,0 +1,46 @@
+"""Spacing of the grooves, centre to centre, by every route that the job opens."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from specwriter.model import Job
+from specwriter.trade import groove_geometry
+from specwriter.trade.formula import Formula, identity
+from specwriter.worksheet.figure import Line
+from specwriter.worksheet.inputs import Given, of_area
+from specwriter.worksheet.scale import CUT
+from specwriter.worksheet.sheet import areas
+
+TITLE = "groove spacing, centre to centre"
+
+_ROUTES: tuple[tuple[Formula, tuple[str, ...], Callable[..., Any]], ...] = (
+    (identity("p = 12 in / grooves per foot"), ("groove.per_foot",), lambda n: 1 / n),
+    (identity("p = 1000 mm / grooves per metre"), ("groove.per_metre",), lambda n: 1 / n),
+    (identity("p = groove + land"), ("groove.width", "land.width"), groove_geometry.spacing),
+    (
+        identity("p = groove + clear gap"),
+        ("groove.width", "groove.clear_gap"),
+        groove_geometry.spacing,
+    ),
+    (
+        identity("p = core + spacer"),
+        ("blade.core", "blade.spacer"),
+        groove_geometry.pitch_of_blades,
+    ),
+    (identity("p = segment + land"), ("blade.segment", "land.width"), groove_geometry.spacing),
+)
+
+
+def figures(job: Job) -> Iterator[Line]:
+    """One line for each route; none where the spacing is stated and nothing else leads to it."""
+    for area, sheet in areas(job):
+        found = False
+        for formula, paths, compute in _ROUTES:
+            needs = [of_area(area, path) for path in paths]
+            if all(isinstance(each, Given) for each in needs):
+                found = True
+                yield sheet.figure(TITLE, formula, CUT, needs, compute)
+        if not found and not isinstance(of_area(area, "groove.spacing"), Given):
+            yield sheet.waiting(TITLE, "not given: groove spacing, or what makes it")

@@ -1,0 +1,1 @@
+"""Figures of areas, lots and tests."""

@@ -1,0 +1,124 @@
+"""Lots of each tested property, and the readings that they take."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from specwriter.diagnostic import Evidence
+from specwriter.model import Area, Job, Limits
+from specwriter.model.results import Test
+from specwriter.quantity import Interval, Quantity, ValueFault, parse
+from specwriter.trade import quantities
+from specwriter.trade.formula import arithmetic
+from specwriter.worksheet.figure import Line
+from specwriter.worksheet.inputs import Given
+from specwriter.worksheet.places import area_of, evidence, lanes_of, stretch_of
+from specwriter.worksheet.scale import NUMBER
+from specwriter.worksheet.sheet import Sheet, areas
+
+READINGS = arithmetic("readings = lots × readings of a lot")
+
+_SIZE = re.compile(r"[\d][\d,]*(?:\.\d+)?(?:-\d+/\d+)?\s*[A-Za-z]+2?\b")
+_NOUNS = ("cross_slope", "straightedge", "smoothness", "texture_depth", "friction", "noise")
+
+
+@dataclass(frozen=True, slots=True)
+class _Tested:
+    """A test, and the property that it judges."""
+
+    name: str
+    test: Test
+
+
+def figures(job: Job) -> Iterator[Line]:
+    """Two lines for every test whose lot has a size."""
+    for area, sheet in areas(job):
+        for each in _tests(area):
+            yield from _lines(job, area, sheet, each)
+
+
+def _tests(area: Area) -> Iterator[_Tested]:
+    for noun in _NOUNS:
+        node = getattr(area, noun)
+        if node is not None and node.test is not None:
+            yield _Tested(noun.replace("_", " "), node.test)
+    for name, test in area.testing.items():
+        yield _Tested(name.replace("_", " "), test)
+
+
+def _lines(job: Job, area: Area, sheet: Sheet, tested: _Tested) -> Iterator[Line]:
+    title = f"lots of the test of {tested.name}"
+    size = _size(tested.test.lot)
+    if size is None:
+        yield sheet.waiting(title, _why(tested.test.lot))
+        return
+    count = _lots(job, area, size, of_lane="lane" in (tested.test.lot or ""))
+    if count is None:
+        yield sheet.waiting(title, "not given: start, end, width and lanes of every stretch")
+        return
+    lot = _evidence(tested.test, "lot", "lot")
+    span = Interval(Fraction(count), Fraction(count))
+    yield sheet.of_span(title, quantities.LOTS, NUMBER, span, (lot, *evidence(area)))
+    readings = tested.test.readings
+    if readings is not None and readings.nominal is not None:
+        number = Fraction(quantities.tests(count, int(readings.nominal)))
+        yield sheet.of_span(
+            f"readings in the test of {tested.name}",
+            READINGS,
+            NUMBER,
+            Interval(number, number),
+            (lot, _evidence(tested.test, "readings", "readings")),
+        )
+
+
+def _evidence(test: Test, key: str, label: str) -> Evidence:
+    return Evidence(path=test.path_to(key), label=label, written=str(getattr(test, key)))
+
+
+def _size(lot: str | None) -> Quantity | None:
+    """The length or area in the words of a lot: ``each 1,000 ft of lane``."""
+    for match in _SIZE.finditer(lot or ""):
+        try:
+            found = parse(match.group())
+        except ValueFault:
+            continue
+        if found.dimension in ("length", "area") and found.amounts[0].base > 0:
+            return found
+    return None
+
+
+def _why(lot: str | None) -> str:
+    return f"a lot of '{lot}' has no length or area" if lot else "not given: lot"
+
+
+def _lots(job: Job, area: Area, size: Quantity, *, of_lane: bool) -> int | None:
+    if size.dimension == "area":
+        total = area_of(area)
+        known = isinstance(total, Given) and total.interval.low is not None
+        return quantities.lots([_point(total)], size.amounts[0].base) if known else None
+    lengths: list[Fraction] = []
+    for limits in area.limits:
+        stretch, lanes = stretch_of(limits), _lanes(job, limits) if of_lane else 1
+        if stretch is None or not lanes:
+            return None
+        lengths += [stretch.length] * lanes
+    return quantities.lots(lengths, size.amounts[0].base) if lengths else None
+
+
+def _point(total: object) -> Fraction:
+    assert isinstance(total, Given)
+    assert total.interval.low is not None
+    return total.interval.low
+
+
+def _lanes(job: Job, limits: Limits) -> int:
+    """Lanes of a stretch: as named, else its width in lanes; 0 where neither is known."""
+    if named := lanes_of(limits):
+        return len(named)
+    lane, stretch = job.conditions.lane_width, stretch_of(limits)
+    if lane is None or lane.nominal is None or stretch is None:
+        return 0
+    return max(1, round(stretch.width / lane.nominal))

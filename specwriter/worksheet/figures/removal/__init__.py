@@ -1,0 +1,1 @@
+"""Figures of what cutting takes away and leaves."""

@@ -1,0 +1,32 @@
+"""Roughness that a promised improvement leaves, and the improvement that a limit asks for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from specwriter.model import Job
+from specwriter.trade.formula import arithmetic
+from specwriter.worksheet.figure import Line
+from specwriter.worksheet.inputs import of_area, of_site
+from specwriter.worksheet.scale import PERCENT, ROUGHNESS
+from specwriter.worksheet.sheet import areas
+
+LEFT = arithmetic("roughness after = existing × (1 - improvement)")
+NEEDED = arithmetic("improvement = 1 - limit / existing")
+
+
+def figures(job: Job) -> Iterator[Line]:
+    """Lines of each area that states a limit or an improvement of its roughness index."""
+    existing = of_site(job, "existing_mri")
+    for area, sheet in areas(job):
+        ride = area.smoothness
+        if ride is None or ride.index == "PI":
+            continue
+        if ride.improvement is not None:
+            needs = (existing, of_area(area, "smoothness.improvement"))
+            title = "roughness that the improvement leaves"
+            yield sheet.figure(title, LEFT, ROUGHNESS, needs, lambda mri, share: mri * (1 - share))
+        if ride.limit is not None:
+            needs = (of_area(area, "smoothness.limit"), existing)
+            title = "improvement that the limit asks for"
+            yield sheet.figure(title, NEEDED, PERCENT, needs, lambda limit, mri: 1 - limit / mri)

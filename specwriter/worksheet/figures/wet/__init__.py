@@ -1,0 +1,1 @@
+"""Figures of water on the surface."""
