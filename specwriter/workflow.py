@@ -75,7 +75,7 @@ def check(path: Path) -> CheckResult:
         findings=tuple(sorted(settled.standing, key=order)),
         accepted=tuple(sorted(settled.accepted, key=lambda each: order(each.finding))),
         not_run=(*(solved.not_run if solved else ()), *rules.not_run),
-        verdicts=solved.verdicts if solved else (),
+        areas=solved.areas if solved else (),
         defects=(*broken, *rules.defects),
         ran=(*(solved.ran if solved else ()), *rules.ran),
     )
@@ -198,7 +198,10 @@ def explanations() -> dict[str, Callable[[], str]]:
     from specwriter.rules.acceptance import SLUG
 
     pages: dict[str, Callable[[], str]] = {SLUG: page.acceptance_text}
-    pages |= {each.slug: partial(page.relation_text, each) for each in all_relations()}
+    for each in all_relations():
+        pages[each.slug] = partial(page.relation_text, each)
+        if each.assures:
+            pages[each.assures.slug] = partial(page.assurance_text, each)
     pages |= {each.slug: partial(page.relation_text, each) for each in JOINTS}
     pages |= {each.slug: partial(page.rule_text, each) for each in all_rules()}
     return dict(sorted(pages.items()))

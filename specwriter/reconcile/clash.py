@@ -9,7 +9,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, propagate
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import is_refuted
+from specwriter.reconcile.solve import is_refuted, solve
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,7 +25,8 @@ class Clash:
     """A smallest set of requirements and relations that no choice satisfies.
 
     Taking any one member out leaves a set that is not refuted. ``nominal_only`` is true when
-    the tolerances still meet and only the nominal values disagree.
+    the tolerances still meet and only the nominal values disagree. Without relations the members
+    state the same variable.
     """
 
     members: tuple[Requirement, ...]
@@ -33,18 +34,38 @@ class Clash:
     moves: tuple[Move, ...]
     nominal_only: bool = False
 
+    @property
+    def is_proof(self) -> bool:
+        """True when every relation in it is exact."""
+        return all(each.kind == "exact" for each in self.relations)
+
 
 def find_clashes(
     requirements: Sequence[Requirement], relations: Sequence[Relation]
 ) -> tuple[Clash, ...]:
     """Every clash that is not explained by one found before."""
+    return search(requirements, relations).clashes
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Findings:
+    """The clashes, the requirements that are left when each has lost a member, and whether it
+    was decided that those hold together."""
+
+    clashes: tuple[Clash, ...]
+    left: tuple[Requirement, ...]
+    decided: bool
+
+
+def search(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> Findings:
+    """Every clash that is not explained by one found before, and what is left."""
     found: list[Clash] = []
     left = list(requirements)
-    while is_refuted(left, relations):
+    while (answer := solve(left, relations)).refuted:
         members = _smallest(left, relations)
         found.append(_clash(members, relations))
         left = _without_one(left, members, relations)
-    return tuple(found)
+    return Findings(clashes=tuple(found), left=tuple(left), decided=answer.solution is not None)
 
 
 def _smallest(
@@ -80,6 +101,8 @@ def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
 
 def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> list[Relation]:
     """One relation that refutes the members by itself, else a set that has none to spare."""
+    if is_refuted(members, ()):
+        return []
     for each in relations:
         if is_refuted(members, [each]):
             return [each]

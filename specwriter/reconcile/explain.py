@@ -1,15 +1,16 @@
-"""Clashes and results as findings, with the arithmetic in the job's own numbers."""
+"""Verdicts as findings, with the arithmetic in the job's own numbers."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
-from specwriter.diagnostic import Finding, Grade
+from specwriter.diagnostic import Basis, Finding, Grade
 from specwriter.quantity import Interval, show_interval_like, show_like
-from specwriter.reconcile.clash import Clash
-from specwriter.reconcile.joint import TOGETHER
+from specwriter.reconcile.clash import Clash, Move
+from specwriter.reconcile.explain_result import result_finding
+from specwriter.reconcile.joint import STATED_TWICE, TOGETHER
+from specwriter.reconcile.relation import Relation
 from specwriter.reconcile.requirement import Requirement, and_list
-from specwriter.reconcile.results_text import result_finding
 from specwriter.reconcile.verdict import Verdict
 
 
@@ -19,18 +20,19 @@ def findings_from(verdicts: Iterable[Verdict]) -> tuple[Finding, ...]:
     for verdict in verdicts:
         if verdict.clash is not None:
             found.append(_clash_finding(verdict.area, verdict.clash))
-        elif verdict.result is not None and verdict.outcome in ("impossible", "not assured"):
-            found.append(result_finding(verdict.area, verdict.outcome, verdict.result))
+        elif verdict.result is not None and verdict.outcome == "not assured":
+            found.append(result_finding(verdict.area, verdict.result))
     return tuple(found)
 
 
 def _clash_finding(area: str, clash: Clash) -> Finding:
-    one = clash.relations[0] if len(clash.relations) == 1 else None
+    slug, title = _named(clash)
+    hard = clash.is_proof and not clash.nominal_only
     return Finding(
-        slug=one.slug if one else TOGETHER.slug,
-        grade=Grade.CAUTION if clash.nominal_only else Grade.CONFLICT,
-        basis="arithmetic",
-        title=one.title if one else f"{and_list(_labels(clash))} cannot hold together",
+        slug=slug,
+        grade=Grade.CONFLICT if hard else Grade.CAUTION,
+        basis=_basis(clash),
+        title=title,
         area=area,
         evidence=tuple(each.evidence for each in clash.members),
         says=_says(clash),
@@ -38,14 +40,45 @@ def _clash_finding(area: str, clash: Clash) -> Finding:
             f"{move.member.label} {show_interval_like(_bounded(move.to), move.member.quantity)}"
             for move in clash.moves
         ),
-        sources=tuple(dict.fromkeys(each.source for each in clash.relations)),
+        sources=tuple(dict.fromkeys(each.source for each in clash.relations))
+        or (STATED_TWICE.source,),
     )
+
+
+def _named(clash: Clash) -> tuple[str, str]:
+    """Slug and title: of the one relation, or of the one that cannot prove."""
+    if not clash.relations:
+        return STATED_TWICE.slug, f"{clash.members[0].label} is stated twice, with different values"
+    one = _leading(clash)
+    if one is not None:
+        return one.slug, one.title
+    return TOGETHER.slug, f"{and_list(_labels(clash))} cannot hold together"
+
+
+def _leading(clash: Clash) -> Relation | None:
+    """The relation after which the finding is named, where one stands out."""
+    if len(clash.relations) == 1:
+        return clash.relations[0]
+    soft = [each for each in clash.relations if each.kind != "exact"]
+    asked = {each.variable for each in clash.members if each.role == "result"}
+    results = [each for each in clash.relations if each.assures and each.output in asked]
+    return next(iter(soft or results), None)
+
+
+def _basis(clash: Clash) -> Basis:
+    kinds = {each.kind for each in clash.relations}
+    if "experience" in kinds:
+        return "practice"
+    return "published" if "model" in kinds else "arithmetic"
 
 
 def _says(clash: Clash) -> str:
     sentence = _own_sentence(clash) or _general_sentence(clash)
     if clash.nominal_only:
         return f"{sentence} Only the edges of the tolerances meet; the nominal values disagree."
+    if not clash.is_proof:
+        scatter = "; ".join(each.validity for each in clash.relations if each.kind != "exact")
+        return f"{sentence} Not a proof: {scatter}."
     thickness = [one for one in clash.relations if "thickness" in one.slug]
     if thickness:
         return f"{sentence} The job gives one blade thickness, read as both core and segment."
@@ -77,15 +110,26 @@ def _nominal_text(requirement: Requirement) -> str:
 
 
 def _general_sentence(clash: Clash) -> str:
-    move = clash.moves[0]
+    if not clash.moves:
+        return f"{and_list([_stated(each) for each in clash.members])} exclude one another."
+    move = _told(clash)
     others = [each for each in clash.members if each is not move.member]
-    given = and_list([f"{each.label} {each.quantity.text}" for each in others])
     room = show_interval_like(_bounded(move.to), move.member.quantity)
     because = "; ".join(dict.fromkeys(each.statement for each in clash.relations))
     return (
-        f"With {given}, the {move.member.label} can only be {room}, "
-        f"not {move.member.quantity.text} ({because})."
+        f"With {and_list([_stated(each) for each in others])}, the {move.member.label} can only "
+        f"be {room}, not {move.member.quantity.text}" + (f" ({because})." if because else ".")
     )
+
+
+def _told(clash: Clash) -> Move:
+    """The member that the sentence is about: a result where there is one."""
+    results = [each for each in clash.moves if each.member.role == "result"]
+    return (results or list(clash.moves))[0]
+
+
+def _stated(requirement: Requirement) -> str:
+    return f"{requirement.label} {requirement.quantity.text}"
 
 
 def _bounded(interval: Interval) -> Interval:

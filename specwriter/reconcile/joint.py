@@ -1,4 +1,4 @@
-"""The findings that rest on several relations at once, and what each of them says."""
+"""The findings that rest on no single relation, and what each of them says."""
 
 from __future__ import annotations
 
@@ -27,27 +27,14 @@ TOGETHER = Joint(
     validity="a clash is reported only when it is proved, with the rounding of the numbers granted",
     source="arithmetic; each relation in the finding names its own source",
 )
-OUT_OF_REACH = Joint(
-    slug="texture-depth-out-of-reach",
-    title="the dimensions cannot give the texture depth",
+STATED_TWICE = Joint(
+    slug="stated-twice-with-different-values",
+    title="the same property is stated twice, with values that have nothing in common",
     statement=(
-        "Texture depth = groove width x depth / spacing + (1 - width / spacing) x texture of the "
-        "land. No choice of dimensions that the job allows reaches the depth that it asks for."
+        "A property that is stated in two places, or in two units, is one property: some value "
+        "must satisfy both, within the rounding of the written numbers."
     ),
-    validity="texture depth over grooves and lands, where the texture of the land is stated",
-    source="geometry: groove width x depth / spacing, and what the lands add",
+    validity="also for a value and its soft conversion; the rounding of each is granted",
+    source="arithmetic; NIST SP 811, appendix B, 2008, for the factors of conversion",
 )
-NOT_ASSURED = Joint(
-    slug="texture-depth-not-assured",
-    title="the dimensions do not assure the texture depth",
-    statement=(
-        "Texture depth = groove width x depth / spacing + (1 - width / spacing) x texture of the "
-        "land. The report gives one choice that obeys every dimension and misses the depth."
-    ),
-    validity=(
-        "texture depth over grooves and lands; on a ground surface the formula is an upper "
-        "bound, because ridges break"
-    ),
-    source="geometry: groove width x depth / spacing, and what the lands add",
-)
-JOINTS = (TOGETHER, OUT_OF_REACH, NOT_ASSURED)
+JOINTS = (TOGETHER, STATED_TWICE)

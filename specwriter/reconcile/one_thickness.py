@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from typing import Literal
 
-from specwriter.model import Area
+from specwriter.model import Area, Job
 from specwriter.reconcile.relation import Linear, Relation
 
 
 def one_thickness(slug: str, noun: Literal["blade", "flush_grind"], name: str) -> Relation:
     """Core and cutting segment of ``noun`` are equal where the job gives just one of them."""
 
-    def is_alone(area: Area) -> bool:
+    def is_alone(job: Job, area: Area) -> bool:
         blades = getattr(area, noun)
         return (
             blades is not None

@@ -1,142 +1,208 @@
-"""All areas of a job: clashes first, then the results that the dimensions must assure."""
+"""All areas of a job: clashes, results that the rest must assure, limits that cannot bind."""
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
-from fractions import Fraction
+from dataclasses import dataclass, field, replace
 
 from specwriter.diagnostic import NotRun
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.clash import Clash, find_clashes
-from specwriter.reconcile.registry import relations_for
+from specwriter.reconcile.assure import check_result, producer, rest_of, unknown_inputs
+from specwriter.reconcile.clash import Clash, search
+from specwriter.reconcile.idle import allowed_by, idle_limit
+from specwriter.reconcile.registry import all_waits, relations_for
 from specwriter.reconcile.relation import Relation
-from specwriter.reconcile.requirement import (
-    LABELS,
-    Requirement,
-    and_list,
-    dimensions_of,
-    result,
-)
-from specwriter.reconcile.result_check import check_result
-from specwriter.reconcile.verdict import Reconciliation, Verdict
-from specwriter.trade.texture_depth import CONVERSION_SOURCES, conversion_of, etd_of_mpd
-
-_RESULT = "texture-depth"
-_MM = Fraction(1, 1000)
+from specwriter.reconcile.requirement import Requirement, and_list, read
+from specwriter.reconcile.solve import connected
+from specwriter.reconcile.tighten import needed_of, tightenings
+from specwriter.reconcile.variables import label
+from specwriter.reconcile.verdict import AreaVerdicts, Outcome, Reconciliation, Standing, Verdict
 
 
 def reconcile(job: Job) -> Reconciliation:
     """The verdicts on every area, and which relations could not look."""
-    verdicts: list[Verdict] = []
-    not_run: list[NotRun] = []
-    ran: dict[str, None] = {}
-    for area in job.areas.values():
-        requirements = dimensions_of(area)
-        relations = relations_for(area)
-        clashes = _clashes(requirements, relations)
-        verdicts += [Verdict(area=area.id, outcome="impossible", clash=each) for each in clashes]
-        if not clashes:
-            verdicts += _results(area, requirements, relations, not_run)
-        not_run += _without_inputs(area, requirements, relations)
-        ran |= dict.fromkeys(_looked(requirements, relations))
-    ran |= {_RESULT: None} if any(each.result for each in verdicts) else {}
-    return Reconciliation(verdicts=tuple(verdicts), not_run=tuple(not_run), ran=tuple(ran))
+    return Reconciliation(areas=tuple(_area(job, area) for area in job.areas.values()))
 
 
-def _clashes(
-    requirements: Sequence[Requirement], relations: Sequence[Relation]
-) -> tuple[Clash, ...]:
-    """Clashes of the values as written, or else of the nominal values alone."""
-    hard = find_clashes(requirements, relations)
-    if hard:
-        return hard
-    nominal = find_clashes([each.at_nominal() for each in requirements], relations)
-    by_path = {each.path: each for each in requirements}
-    return tuple(
-        replace(
-            clash, members=tuple(by_path[each.path] for each in clash.members), nominal_only=True
-        )
-        for clash in nominal
-    )
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _System:
+    """Requirements and relations of one area; ``exact`` are those that can prove."""
+
+    area: str
+    requirements: tuple[Requirement, ...]
+    relations: tuple[Relation, ...]
+    exact: tuple[Relation, ...] = field(default=())
 
 
-def _results(
-    area: Area,
-    requirements: Sequence[Requirement],
-    relations: Sequence[Relation],
-    not_run: list[NotRun],
-) -> Iterator[Verdict]:
-    for target, converted in _targets(area, not_run):
-        found = check_result(area, target, requirements, relations, converted)
-        if found is None:
-            not_run.append(_skipped(area, "the dimensions leave the groove depth or spacing open"))
-            continue
-        outcome, check = found
-        yield Verdict(area=area.id, outcome=outcome, result=check)
-        if outcome != "assured":
-            return
-
-
-def _targets(area: Area, not_run: list[NotRun]) -> Iterator[tuple[Requirement, str]]:
-    """The texture depths asked for, on the scale of the sand patch."""
-    depth = area.texture_depth
-    if depth is None:
-        return
-    if depth.surface == "between_grooves":
-        not_run.append(_skipped(area, "the depth is measured between the grooves"))
-        return
-    for key in ("at_least", "single_at_least"):
-        quantity = getattr(depth, key)
-        if quantity is None:
-            continue
-        low = quantity.interval.low
-        if low is None:
-            not_run.append(_skipped(area, f"'{quantity.text}' sets no lower limit"))
-            continue
-        if depth.measure == "MPD":
-            conversion = conversion_of(depth.method or "", depth.edition or "")
-            if conversion is None:
-                not_run.append(
-                    _skipped(area, "no method and edition says how MPD becomes texture depth")
-                )
-                return
-            goal = etd_of_mpd(low / _MM, conversion) * _MM
-            source = CONVERSION_SOURCES[conversion]
-            yield result(area, key, quantity, Interval(goal, None)), source
-        else:
-            yield result(area, key, quantity, Interval(low, None)), ""
-
-
-def _skipped(area: Area, because: str) -> NotRun:
-    return NotRun(
-        slug=_RESULT,
-        title="texture depth against the dimensions",
+def _area(job: Job, area: Area) -> AreaVerdicts:
+    requirements = read(job, area)
+    relations = connected([each.variable for each in requirements], relations_for(job, area))
+    system = _System(
         area=area.id,
-        because=because,
+        requirements=requirements,
+        relations=relations,
+        exact=tuple(each for each in relations if each.kind == "exact"),
+    )
+    clashes, left = _clashes(system)
+    rest = replace(system, requirements=left)
+    verdicts = [*clashes, *_results(rest, clashes)]
+    table, idle = _table(system, left, verdicts)
+    return AreaVerdicts(
+        area=area.id,
+        verdicts=(*verdicts, *idle),
+        table=table,
+        not_run=(*_unread(job, area), *_not_run(system)),
+        ran=tuple(_ran(system)),
     )
 
 
-def _looked(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> Iterator[str]:
-    """Relations with two values or more to hold against each other."""
-    stated = {each.variable for each in requirements}
-    for relation in relations:
+def _clashes(system: _System) -> tuple[list[Verdict], tuple[Requirement, ...]]:
+    """What cannot hold together, proved or by experience, and what is left without it."""
+    hard = search(system.requirements, system.exact)
+    found = [_clash(system, "impossible", each) for each in hard.clashes]
+    if not hard.decided:
+        found.append(Verdict(area=system.area, outcome="not decided"))
+    if not hard.clashes:
+        found += [_clash(system, "impossible", each) for each in _nominal(system)]
+    soft = search(hard.left, system.relations)
+    found += [_clash(system, "not expected", each) for each in soft.clashes]
+    return found, soft.left
+
+
+def _clash(system: _System, outcome: Outcome, clash: Clash) -> Verdict:
+    return Verdict(area=system.area, outcome=outcome, clash=clash)
+
+
+def _nominal(system: _System) -> Iterator[Clash]:
+    """Clashes of the nominal dimensions, where only the edges of their tolerances meet."""
+    dimensions = [each for each in system.requirements if each.role != "result"]
+    if all(each.quantity.form != "tolerance" for each in dimensions):
+        return
+    by_path = {each.path: each for each in dimensions}
+    for clash in search([each.at_nominal() for each in dimensions], system.exact).clashes:
+        members = tuple(by_path[each.path] for each in clash.members)
+        yield replace(clash, members=members, nominal_only=True)
+
+
+def _results(system: _System, clashes: Sequence[Verdict]) -> Iterator[Verdict]:
+    """Each result that the rest is expected to assure, unless a clash already touches it."""
+    touched = {
+        each.variable
+        for verdict in clashes
+        if verdict.clash and not verdict.clash.nominal_only
+        for each in verdict.clash.members
+    }
+    for target in system.requirements:
+        relation = producer(target, system.relations)
+        if target.role != "result" or relation is None or touched & set(relation.variables):
+            continue
+        rest = rest_of(target, system.requirements, system.relations)
+        if unknown_inputs(relation, rest.box()):
+            continue
+        outcome, check = check_result(target, relation, rest)
+        if outcome == "not assured":
+            check = replace(check, tightenings=tightenings(check, rest))
+            if check.missing:
+                needed = needed_of(check.missing, dict(check.witness), check, rest)
+                check = replace(check, missing_needed=needed.low if needed else None)
+        yield Verdict(area=system.area, outcome=outcome, result=check)
+
+
+def _table(
+    system: _System, left: Sequence[Requirement], verdicts: Sequence[Verdict]
+) -> tuple[tuple[Standing, ...], tuple[Verdict, ...]]:
+    """What every requirement is left by the others, and the limits that are idle."""
+    rows: list[Standing] = []
+    idle: list[Verdict] = []
+    tied = {name for each in system.relations for name in each.variables}
+    counts = Counter(each.variable for each in system.requirements)
+    clashing = any(each.clash for each in verdicts)
+    for each in system.requirements:
+        if each.variable not in tied and counts[each.variable] == 1:
+            continue
+        others = [one for one in left if one is not each]
+        allowed = allowed_by(others, each.variable, system.exact)
+        verdict = _verdict_on(each, verdicts)
+        if verdict is None and not clashing:
+            found = idle_limit(each, system.requirements, system.exact, allowed)
+            if found:
+                verdict = Verdict(area=system.area, outcome="idle", idle=found)
+                idle.append(verdict)
+        outcome: Outcome = "not decided" if clashing and each.role == "result" else "holds"
+        outcome = verdict.outcome if verdict else outcome
+        rows.append(
+            Standing(
+                requirement=each,
+                allowed=_shown(each, allowed, verdict),
+                outcome=outcome,
+                verdict=verdict,
+            )
+        )
+    return tuple(rows), tuple(idle)
+
+
+def _shown(requirement: Requirement, allowed: Interval, verdict: Verdict | None) -> Interval:
+    """What the table shows: the range of a judged result, or where a clash leaves room."""
+    if verdict is not None and verdict.result is not None:
+        return verdict.result.allowed
+    moves = verdict.clash.moves if verdict is not None and verdict.clash else ()
+    return next((each.to for each in moves if each.member is requirement), allowed)
+
+
+def _verdict_on(requirement: Requirement, verdicts: Sequence[Verdict]) -> Verdict | None:
+    for verdict in verdicts:
+        if verdict.result and verdict.result.target is requirement:
+            return verdict
+        if verdict.clash and requirement in verdict.clash.members:
+            return verdict
+    return None
+
+
+def _unread(job: Job, area: Area) -> Iterator[NotRun]:
+    """What the job states and no reader could turn into a requirement."""
+    for topic, waits in all_waits():
+        for because in dict.fromkeys(waits(job, area)):
+            title = f"{topic.replace('-', ' ')} against the rest"
+            yield NotRun(slug=topic, title=title, area=area.id, because=because)
+
+
+def _ran(system: _System) -> Iterator[str]:
+    """Relations with two values or more to hold against each other, and results judged."""
+    stated = {each.variable for each in system.requirements}
+    for relation in system.relations:
         if len(stated.intersection(relation.variables)) >= 2:
             yield relation.slug
+            if relation.assures and relation.output in stated:
+                yield relation.assures.slug
 
 
-def _without_inputs(
-    area: Area, requirements: Sequence[Requirement], relations: Sequence[Relation]
-) -> Iterator[NotRun]:
-    """Relations of which only one value is stated."""
-    stated = {each.variable for each in requirements}
-    for relation in relations:
-        absent = [name for name in relation.variables if name not in stated]
-        if len(absent) >= 2 and len(relation.variables) - len(absent) == 1:
+def _not_run(system: _System) -> Iterator[NotRun]:
+    """Relations that wait for a value: all but one is unknown, or a result has no inputs."""
+    stated = {each.variable for each in system.requirements}
+    for relation in system.relations:
+        known = [name for name in relation.variables if name in stated]
+        absent = [
+            name
+            for name in relation.variables
+            if name not in stated and name not in relation.optional
+        ]
+        waits = len(known) == 1 and len(absent) >= 2 and relation.kind == "exact"
+        target = relation.output in stated and relation.assures
+        if target and any(name != relation.output for name in absent):
+            rest = rest_of(_of(system, relation.output), system.requirements, system.relations)
+            absent = list(unknown_inputs(relation, rest.box()))
+            waits = bool(absent)
+        if waits:
             yield NotRun(
-                slug=relation.slug,
+                slug=relation.assures.slug if target and relation.assures else relation.slug,
                 title=relation.statement,
-                area=area.id,
-                because=f"{and_list([LABELS.get(name, name) for name in absent])} are not given",
+                area=system.area,
+                because=f"{and_list([label(name) for name in absent])} "
+                f"{'is' if len(absent) == 1 else 'are'} not given",
             )
+
+
+def _of(system: _System, variable: str) -> Requirement:
+    return next(each for each in system.requirements if each.variable == variable)

@@ -1,27 +1,54 @@
-"""All relations, found by walking the folder ``relations``."""
+"""All relations and readers, found by walking their folders."""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
 from functools import cache
 from importlib import import_module
 from pkgutil import walk_packages
+from types import ModuleType
 
-from specwriter.model import Area
-from specwriter.reconcile import relations
+from specwriter.model import Area, Job
+from specwriter.reconcile import readers, relations
 from specwriter.reconcile.relation import Relation
+from specwriter.reconcile.requirement import Requirement
+
+Reader = Callable[[Job, Area], Iterator[Requirement]]
 
 
 @cache
 def all_relations() -> tuple[Relation, ...]:
     """Every relation, in the order of its module's name."""
+    found: list[Relation] = []
+    for module in _modules(relations):
+        found += getattr(module, "RELATIONS", None) or [module.RELATION]
+    return tuple(found)
+
+
+@cache
+def all_readers() -> tuple[Reader, ...]:
+    """Every reader of requirements that do not stand under the name of their variable."""
+    return tuple(module.read for module in _modules(readers))
+
+
+@cache
+def all_waits() -> tuple[tuple[str, Callable[[Job, Area], Iterator[str]]], ...]:
+    """For each reader the topic and the reasons why something stated could not be read."""
+    return tuple(
+        (module.__name__.rpartition(".")[2].replace("_", "-"), module.waits)
+        for module in _modules(readers)
+    )
+
+
+def relations_for(job: Job, area: Area) -> tuple[Relation, ...]:
+    """The relations that hold in an area."""
+    return tuple(relation for relation in all_relations() if relation.applies(job, area))
+
+
+def _modules(package: ModuleType) -> Iterator[ModuleType]:
     names = sorted(
         module.name
-        for module in walk_packages(relations.__path__, f"{relations.__name__}.")
+        for module in walk_packages(package.__path__, f"{package.__name__}.")
         if not module.ispkg
     )
-    return tuple(import_module(name).RELATION for name in names)
-
-
-def relations_for(area: Area) -> tuple[Relation, ...]:
-    """The relations that hold in an area."""
-    return tuple(relation for relation in all_relations() if relation.applies(area))
+    return map(import_module, names)

@@ -1,95 +1,52 @@
-"""Relations: the ties that arithmetic and geometry put between the variables of an area.
+"""Relations: the ties that arithmetic, geometry and experience put between quantities.
 
-A relation is one file under ``relations/<topic>/`` that holds ``RELATION = Relation(...)``.
-Its ``shape`` narrows: given intervals, it returns smaller ones that lose no solution.
+A relation is one file under ``relations/<topic>/`` that holds ``RELATION = Relation(...)``, or
+``RELATIONS`` for a family that differs in names only.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
-from fractions import Fraction
-from typing import Protocol
+from typing import Literal
 
-from specwriter.model import Area
-from specwriter.quantity import Interval
+from specwriter.model import Area, Job
+from specwriter.reconcile.shape import ANY, Box, Function, Linear, Reciprocal, Shape
 
-Box = dict[str, Interval]
-"""An interval for every variable; one that is absent may take any value from 0 up."""
+__all__ = ["ANY", "Box", "Function", "Kind", "Linear", "Reciprocal", "Relation", "Shape"]
 
-ANY = Interval(Fraction(0), None)
+Kind = Literal["exact", "model", "experience"]
+"""How much a relation can prove.
 
-
-class Shape(Protocol):
-    """The mathematics of a relation."""
-
-    @property
-    def variables(self) -> tuple[str, ...]:
-        """The variables that the relation ties together."""
-        ...
-
-    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
-        """All values of ``variable`` that the others' intervals leave open."""
-        ...
+``exact``: arithmetic or geometry; what it excludes is impossible. ``model``: a formula or a
+computed response with its scatter; what it excludes is not to be expected, never impossible.
+``experience``: what has been reported; likewise, and it assures nothing.
+"""
 
 
-@dataclass(frozen=True, slots=True)
-class Linear:
-    """``sum(factor * variable)`` lies in ``span``; exact for each variable in turn."""
-
-    factors: Mapping[str, int]
-    span: Interval = Interval(Fraction(0), Fraction(0))  # noqa: RUF009 - frozen
-
-    @property
-    def variables(self) -> tuple[str, ...]:
-        """The variables of the sum."""
-        return tuple(self.factors)
-
-    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
-        """What remains for one term when the others take all their values."""
-        low, high = self.span.low, self.span.high
-        for name, factor in self.factors.items():
-            if name == variable:
-                continue
-            term = box.get(name, ANY)
-            least, most = (term.low, term.high) if factor > 0 else (term.high, term.low)
-            low = None if low is None or most is None else low - factor * most
-            high = None if high is None or least is None else high - factor * least
-        own = self.factors[variable]
-        ends = (low, high) if own > 0 else (high, low)
-        return Interval(*(None if end is None else end / own for end in ends))
-
-
-@dataclass(frozen=True, slots=True)
-class Reciprocal:
-    """``count * length = 1``."""
-
-    count: str
-    length: str
-
-    @property
-    def variables(self) -> tuple[str, ...]:
-        """Both variables."""
-        return (self.count, self.length)
-
-    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
-        """One over the other."""
-        other = box.get(self.length if variable == self.count else self.count, ANY)
-        low = Fraction(0) if other.high is None else 1 / other.high if other.high > 0 else None
-        return Interval(low, 1 / other.low if other.low else None)
-
-
-def _everywhere(area: Area) -> bool:
+def everywhere(job: Job, area: Area) -> bool:
+    """A relation that holds in every area."""
     return True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Unassured:
+    """The finding that the dimensions allow a choice which fails the output of the relation."""
+
+    slug: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Relation:
     """One tie: its statement in words, its shape, its source and where it is valid.
 
-    ``sentence`` puts the clash of three single values into words: ``{groove_width}`` stands for
-    what is written on ``groove.width`` and ``{found}`` for what the first variable would have
-    to be; without one the report uses general words.
+    ``sentence`` puts the clash of single values into words: ``{groove_width}`` stands for what
+    is written on ``groove.width`` and ``{found}`` for what the first variable would have to be;
+    without one the report uses general words. ``assures`` is given where the dimensions are
+    expected to assure the output: the report then shows a choice that does not. ``optional`` are
+    inputs that may be unknown there. ``nominal`` is given where the shape bounds the output on one
+    side only: choices are then judged by the nominal shape, and nothing is called assured.
     """
 
     slug: str
@@ -98,10 +55,19 @@ class Relation:
     shape: Shape
     source: str
     validity: str = "always"
+    kind: Kind = "exact"
     sentence: str = ""
-    applies: Callable[[Area], bool] = _everywhere
+    applies: Callable[[Job, Area], bool] = everywhere
+    assures: Unassured | None = None
+    optional: tuple[str, ...] = ()
+    nominal: Shape | None = None
 
     @property
     def variables(self) -> tuple[str, ...]:
         """The variables that the relation ties together."""
         return self.shape.variables
+
+    @property
+    def output(self) -> str:
+        """The variable that the relation computes; the first one of a sum."""
+        return self.shape.variables[0]

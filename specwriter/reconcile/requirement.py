@@ -1,42 +1,15 @@
-"""What a contract asks of one area, as exact intervals on named variables.
-
-A variable is named as its key stands in the job (``groove.width``); ``texture_depth`` is the
-texture depth on the scale of the sand patch. Lengths in metres, counts per metre.
-"""
+"""What a contract asks of one area, as exact intervals on named variables."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from typing import Literal
 
 from specwriter.diagnostic import Evidence
-from specwriter.model import Area
+from specwriter.model import Area, Job, Node
+from specwriter.model.area import Statement
 from specwriter.quantity import Interval, Quantity
-
-Role = Literal["dimension", "result", "condition"]
-
-LABELS: dict[str, str] = {
-    "groove.spacing": "groove spacing",
-    "groove.per_foot": "grooves per foot",
-    "groove.per_metre": "grooves per metre",
-    "groove.width": "groove width",
-    "groove.width_at_bottom": "groove width at the bottom",
-    "groove.depth": "groove depth",
-    "groove.clear_gap": "clear gap",
-    "land.width": "land width",
-    "ridge.height": "ridge height",
-    "blade.segment": "cutting segment",
-    "blade.core": "blade core",
-    "blade.spacer": "spacer",
-    "flush_grind.segment": "cutting segment of the flush grind",
-    "flush_grind.core": "blade core of the flush grind",
-    "flush_grind.spacer": "spacer of the flush grind",
-    "flush_grind.land": "land of the flush grind",
-    "texture_depth.land_texture": "texture of the land",
-    "texture_depth": "texture depth",
-}
-"""Plain words for every variable; requirements are collected and listed in this order."""
+from specwriter.reconcile.variables import VARIABLES, Bare, Role
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,52 +41,85 @@ class Requirement:
         return self.narrowed(Interval(nominal, nominal).widen(slack))
 
 
-def dimensions_of(area: Area) -> tuple[Requirement, ...]:
-    """Every dimension and condition of the area that a relation may use."""
-    return tuple(
-        _requirement(area, variable, quantity)
-        for variable in LABELS
-        if (quantity := _stated(area, variable)) is not None
-    )
+def stated(
+    variable: str,
+    node: Node,
+    key: str,
+    source: Area | Statement | None = None,
+    *,
+    bare: Bare | None = None,
+) -> Iterator[Requirement]:
+    """The requirement on ``variable`` that stands under a key of a noun, if any.
 
-
-def _requirement(area: Area, variable: str, quantity: Quantity) -> Requirement:
-    is_blade = variable == "groove.width" and _width_is_of_blade(area)
-    return Requirement(
-        variable="blade.segment" if is_blade else variable,
-        path=f"{area.path}.{variable}",
-        label=LABELS[variable],
-        quantity=quantity,
-        role="condition" if variable == "texture_depth.land_texture" else "dimension",
-        interval=quantity.interval,
-        reading=quantity.reading,
-    )
-
-
-def _width_is_of_blade(area: Area) -> bool:
-    """True where the width is set on the blade: the cut may come out a little wider."""
-    return area.groove is not None and area.groove.width_basis == "blade"
-
-
-def _stated(area: Area, variable: str) -> Quantity | None:
-    noun, _, key = variable.partition(".")
-    node = getattr(area, noun)
-    value = getattr(node, key, None) if node is not None and key else None
-    return value if isinstance(value, Quantity) else None
-
-
-def result(area: Area, key: str, quantity: Quantity, interval: Interval) -> Requirement:
-    """A requirement on the texture depth that acceptance measures; ``interval`` on its scale."""
-    slack = max(amount.slack for amount in quantity.amounts)
-    return Requirement(
-        variable="texture_depth",
-        path=f"{area.path}.texture_depth.{key}",
-        label="texture depth",
-        quantity=quantity,
-        role="result",
+    ``source`` is the area or the other document that the noun belongs to; ``bare`` says how a
+    number without a limit word is meant under this key, if otherwise than for the variable.
+    """
+    value = getattr(node, key)
+    if not isinstance(value, Quantity):
+        return
+    entry = VARIABLES[variable]
+    interval = _meant(value, bare or entry.bare)
+    where = f" ({source.document})" if isinstance(source, Statement) else ""
+    slack = max(amount.slack for amount in value.amounts)
+    yield Requirement(
+        variable=variable,
+        path=node.path_to(key),
+        label=entry.label + where,
+        quantity=value,
+        role=entry.role,
         interval=interval,
         reading=interval.widen(slack),
     )
+
+
+def _meant(quantity: Quantity, bare: Bare) -> Interval:
+    """The values that are allowed; a bare number may be meant as a limit."""
+    only = quantity.interval
+    if quantity.form != "value" or bare == "as_written":
+        return only
+    return Interval(None, only.high) if bare == "at_most" else Interval(only.low, None)
+
+
+def sources(area: Area) -> tuple[Area | Statement, ...]:
+    """The area itself, then what other documents state of it."""
+    return (area, *area.also_stated)
+
+
+def read(job: Job, area: Area) -> tuple[Requirement, ...]:
+    """Everything that the job states on the variables of one area, in the order of the table."""
+    from specwriter.reconcile.registry import all_readers
+
+    found = [one for source in sources(area) for one in _of_keys(source)]
+    found += _of_site(job)
+    for reader in all_readers():
+        found += reader(job, area)
+    order = list(VARIABLES)
+    return tuple(sorted(found, key=lambda each: order.index(each.variable)))
+
+
+def _of_keys(source: Area | Statement) -> Iterator[Requirement]:
+    for variable in VARIABLES:
+        noun, _, key = variable.partition(".")
+        if noun == "conditions" or not hasattr(source, noun):
+            continue
+        node = getattr(source, noun) if key else source
+        if not isinstance(node, Node) or not hasattr(node, key or noun):
+            continue
+        of_blade = variable == "groove.width" and _width_is_of_blade(source)
+        for each in stated(variable, node, key or noun, source):
+            yield replace(each, variable="blade.segment") if of_blade else each
+
+
+def _of_site(job: Job) -> Iterator[Requirement]:
+    for variable in VARIABLES:
+        noun, _, key = variable.partition(".")
+        if noun == "conditions":
+            yield from stated(variable, job.conditions, key)
+
+
+def _width_is_of_blade(source: Area | Statement) -> bool:
+    """True where the width is set on the blade: the cut may come out a little wider."""
+    return source.groove is not None and source.groove.width_basis == "blade"
 
 
 def and_list(words: Sequence[str]) -> str:

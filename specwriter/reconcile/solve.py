@@ -6,17 +6,22 @@ neither decides, the widest interval is halved and both halves are tried, up to 
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import floor
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, propagate
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.variables import is_whole
 
 BUDGET = 400
 """Propagations spent on one question before it is left undecided."""
+FIXES = 60
+"""Of these, the ones spent on looking for a solution in one box."""
 
 Point = Mapping[str, Fraction]
 
@@ -30,23 +35,23 @@ class Answer:
 
 
 def solve(
-    requirements: Sequence[Requirement], relations: Sequence[Relation], *, exact: bool = False
+    requirements: Sequence[Requirement],
+    relations: Sequence[Relation],
+    *,
+    exact: bool = False,
+    held: Mapping[str, Interval] | None = None,
 ) -> Answer:
-    """Whether some choice of values meets all requirements and relations."""
-    used = connected(requirements, relations)
-    return _Search(used).decide(box_of(requirements, exact=exact))
+    """Whether some choice of values meets all requirements and relations.
 
-
-def is_reached(
-    point: Point, requirements: Sequence[Requirement], relations: Sequence[Relation]
-) -> bool:
-    """True when a choice that meets everything as written takes the values of ``point``."""
-    box = box_of(requirements, exact=True)
-    if box is None:
-        return False
-    held = {name: box.get(name, ANY).meet(Interval(at, at)) for name, at in point.items()}
-    used = connected(requirements, relations)
-    return _Search(used).decide({**box, **held}).solution is not None
+    ``exact`` grants no rounding; ``held`` narrows variables further.
+    """
+    box = box_of(requirements, exact=exact)
+    used = connected({*(each.variable for each in requirements), *(held or ())}, relations)
+    if box is not None and held:
+        box |= {name: box.get(name, ANY).meet(to) for name, to in held.items()}
+        if any(each.is_empty for each in box.values()):
+            box = None
+    return _Search(used).decide(box)
 
 
 def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> bool:
@@ -54,18 +59,30 @@ def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation
     return solve(requirements, relations).refuted
 
 
-def connected(
-    requirements: Sequence[Requirement], relations: Sequence[Relation]
-) -> tuple[Relation, ...]:
-    """The relations that the stated variables reach; the others cannot matter."""
-    known = {each.variable for each in requirements}
+def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[Relation, ...]:
+    """The relations that the variables reach; the others cannot matter.
+
+    Nor can one that ends in a variable of which nothing else speaks, if some value always fits.
+    """
+    stated = set(variables)
+    known = set(stated)
     used: list[Relation] = []
     rest = list(relations)
     while found := [one for one in rest if known.intersection(one.variables)]:
         used += found
         rest = [one for one in rest if one not in found]
         known.update(name for one in found for name in one.variables)
-    return tuple(used)
+    return _asked_for(used, stated)
+
+
+def _asked_for(used: list[Relation], stated: set[str]) -> tuple[Relation, ...]:
+    while True:
+        counts = Counter(name for one in used for name in one.variables)
+        free = {name for name, count in counts.items() if count == 1 and name not in stated}
+        kept = [one for one in used if not free.intersection(one.shape.always_fitting)]
+        if len(kept) == len(used):
+            return tuple(kept)
+        used = kept
 
 
 class _Search:
@@ -74,7 +91,7 @@ class _Search:
     def __init__(self, relations: Sequence[Relation]) -> None:
         self.relations = relations
         names = dict.fromkeys(name for each in relations for name in each.variables)
-        self.order = list(names)
+        self.order = sorted(names, key=lambda name: not is_whole(name))
         self.left = BUDGET
 
     def decide(self, start: Box | None) -> Answer:
@@ -85,6 +102,7 @@ class _Search:
             if box is None:
                 continue
             for order in (self.order, self.order[::-1]):
+                self.fixes = FIXES
                 if (point := self._fix(box, order)) is not None:
                     return Answer(solution=point)
             halves = _halves(box)
@@ -104,21 +122,23 @@ class _Search:
             return {
                 name: interval.low for name, interval in box.items() if interval.low is not None
             }
-        interval = box.get(open_[0], ANY)
-        for value in _candidates(interval):
-            if self.left <= 0:
+        name = open_[0]
+        for value in _candidates(name, box.get(name, ANY)):
+            if self.left <= 0 or self.fixes <= 0:
                 return None
-            fixed = self._narrow({**box, open_[0]: Interval(value, value)})
+            self.fixes -= 1
+            fixed = self._narrow({**box, name: Interval(value, value)})
             if fixed is not None and (point := self._fix(fixed, order)) is not None:
                 return point
         return None
 
 
-def _candidates(interval: Interval) -> tuple[Fraction, ...]:
+def _candidates(name: str, interval: Interval) -> tuple[Fraction, ...]:
     """Values to try: both ends; something above the lower end where there is no upper one."""
     low, high = interval.low or Fraction(0), interval.high
     if high is None:
-        return (2 * low if low else Fraction(1, 100), low)
+        beyond = low + 1 if is_whole(name) else 2 * low if low else Fraction(1, 100)
+        return (beyond, low)
     return (high, low)
 
 
@@ -132,7 +152,10 @@ def _halves(box: Box) -> list[Box]:
         return []
     name = max(wide, key=lambda each: wide[each] / (box[each].high or 1))
     middle = (box[name].low or 0) + wide[name] / 2
+    above = middle
+    if is_whole(name):
+        middle, above = Fraction(floor(middle)), Fraction(floor(middle) + 1)
     return [
         {**box, name: Interval(box[name].low, middle)},
-        {**box, name: Interval(middle, box[name].high)},
+        {**box, name: Interval(above, box[name].high)},
     ]

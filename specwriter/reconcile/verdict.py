@@ -9,9 +9,14 @@ from typing import Literal
 from specwriter.diagnostic import NotRun
 from specwriter.quantity import Interval
 from specwriter.reconcile.clash import Clash
+from specwriter.reconcile.relation import Relation
 from specwriter.reconcile.requirement import Requirement
 
-Outcome = Literal["impossible", "not assured", "assured", "not decided"]
+Outcome = Literal[
+    "impossible", "not expected", "not assured", "assured", "idle", "not decided", "holds"
+]
+"""``impossible`` is proved, ``not expected`` rests on a relation with scatter, ``not assured`` has
+a witness, ``assured`` a margin, ``idle`` can never bind, ``holds`` is all that can be said."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,38 +29,83 @@ class Tightening:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ResultCheck:
-    """A required texture depth held against what the dimensions allow (metres).
+    """A required result held against what everything else allows.
 
-    ``grooves`` is the depth that the grooves alone give, ``total`` that of grooves and lands;
-    ``total.high`` is infinite where the texture of the land is not stated. ``witness`` is one
-    choice, by variable, that obeys every dimension as written and fails the result.
+    ``allowed`` is the range of the result over all allowed choices; ``witness`` one choice, by
+    variable, that obeys everything else as written and fails the result at its worst;
+    ``margin`` how far the worst choice stays inside the limit. ``missing`` is an input that the
+    job does not state, ``missing_needed`` the value that would carry the worst choice over.
     """
 
     target: Requirement
-    grooves: Interval
-    total: Interval
+    relation: Relation
+    allowed: Interval
+    members: tuple[Requirement, ...]
     witness: tuple[tuple[str, Fraction], ...] = ()
-    members: tuple[Requirement, ...] = ()
-    land_needed: Fraction | None = None
+    margin: Fraction | None = None
     tightenings: tuple[Tightening, ...] = ()
-    is_upper_bound: bool = False
-    converted: str = ""
+    missing: str = ""
+    missing_needed: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Idle:
+    """A limit that can never bind, and the requirements that keep its variable inside it."""
+
+    requirement: Requirement
+    allowed: Interval
+    because: tuple[Requirement, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Verdict:
-    """One answer about one area: a clash of dimensions, or a result held against them."""
+    """One answer about one area: a clash, a result held against the rest, or an idle limit."""
 
     area: str
     outcome: Outcome
     clash: Clash | None = None
     result: ResultCheck | None = None
+    idle: Idle | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Standing:
+    """One row of the table of an area: what is required, what the rest allows, the outcome."""
+
+    requirement: Requirement
+    allowed: Interval
+    outcome: Outcome
+    verdict: Verdict | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AreaVerdicts:
+    """Everything that reconciling found on one area."""
+
+    area: str
+    verdicts: tuple[Verdict, ...]
+    table: tuple[Standing, ...]
+    not_run: tuple[NotRun, ...]
+    ran: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reconciliation:
-    """All verdicts of a job; ``ran`` names what could look, ``not_run`` what could not."""
+    """All areas of a job; ``ran`` names what could look, ``not_run`` what could not."""
 
-    verdicts: tuple[Verdict, ...]
-    not_run: tuple[NotRun, ...]
-    ran: tuple[str, ...] = ()
+    areas: tuple[AreaVerdicts, ...]
+
+    @property
+    def verdicts(self) -> tuple[Verdict, ...]:
+        """The verdicts of all areas."""
+        return tuple(each for area in self.areas for each in area.verdicts)
+
+    @property
+    def not_run(self) -> tuple[NotRun, ...]:
+        """What could not look, and why."""
+        return tuple(each for area in self.areas for each in area.not_run)
+
+    @property
+    def ran(self) -> tuple[str, ...]:
+        """What looked, each once."""
+        return tuple(dict.fromkeys(each for area in self.areas for each in area.ran))

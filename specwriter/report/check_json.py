@@ -15,7 +15,7 @@ from specwriter.diagnostic import Evidence, Fault, Finding, Grade
 from specwriter.report.check_text import summary
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
-from specwriter.report.verdict_json import verdict_json
+from specwriter.report.verdict_json import standing_json, verdict_json
 from specwriter.source import Source
 
 FORMAT = 1
@@ -46,6 +46,9 @@ def _job(result: CheckResult) -> dict[str, Any]:
         ],
         "not_run": [asdict(each) for each in result.not_run],
         "verdicts": [verdict_json(each) for each in result.verdicts],
+        "tables": {
+            area.area: [standing_json(each) for each in area.table] for area in result.areas
+        },
         "defects": [asdict(each) for each in result.defects],
         "counts": {grade.value: _count(result, grade) for grade in Grade},
         "summary": summary(result) if result.job else f"{len(source.faults)} faults",

@@ -17,6 +17,8 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade, NotRun
+from specwriter.reconcile.verdict import AreaVerdicts
+from specwriter.report.area_table import HEAD, rows_of
 from specwriter.report.fault_text import fault_text
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION, counted, grades, ways_out
@@ -41,6 +43,7 @@ def check_text(result: CheckResult, *, colour: bool = False, every_check: bool =
     blocks = [_finding(result, each, colour) for each in result.findings]
     blocks += [_accepted(result, each) for each in result.accepted]
     blocks += [_defect(each) for each in result.defects]
+    blocks += ["\n".join(_table(each)) for each in result.areas if each.table]
     blocks.append("\n".join(_closing(result, every_check)))
     return "\n\n".join(blocks) + "\n"
 
@@ -103,6 +106,20 @@ def _defect(defect: Defect) -> str:
         "ran. Please report it with the job file.",
         "",
     )
+
+
+def _table(area: AreaVerdicts) -> Iterator[str]:
+    """The area's requirements that others bear on, in columns; the last one is wrapped."""
+    rows = [(area.area, *HEAD), *rows_of(area)]
+    widths = [max(len(row[column]) for row in rows) for column in range(3)]
+    for row in rows:
+        cells = [f"{cell:{width}}" for cell, width in zip(row[:3], widths, strict=True)]
+        opening = "  ".join([*cells, ""])
+        room = opening if len(opening) < WIDTH - 24 else _INDENT * 2
+        if room is not opening:
+            yield opening.rstrip()
+            opening = room
+        yield _wrapped(row[3], opening, " " * len(opening))
 
 
 def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:

@@ -29,6 +29,23 @@ def relation_text(relation: Relation | Joint) -> str:
     return "\n\n".join(parts) + "\n"
 
 
+def assurance_text(relation: Relation) -> str:
+    """The finding that the rest of the job does not assure the output of a relation."""
+    named = relation.assures
+    assert named is not None
+    return (
+        f"{named.slug}\n{named.title}\n\n"
+        + _section(
+            "What is looked for",
+            "A choice that obeys everything else in the job and fails the required result. The "
+            "report shows the worst one, and for each dimension the least change that alone would "
+            "assure the result.",
+        )
+        + "\n\n"
+        + relation_text(relation).partition("\n\n")[2]
+    )
+
+
 def acceptance_text() -> str:
     """What an acceptance covers, and when it ends."""
     summary, sections = read_docstring(acceptance.__doc__ or "")

@@ -13,6 +13,7 @@ from specwriter.source import Source
 
 if TYPE_CHECKING:
     from specwriter.reconcile import Verdict
+    from specwriter.reconcile.verdict import AreaVerdicts
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,9 +29,14 @@ class CheckResult:
     findings: tuple[Finding, ...] = ()
     accepted: tuple[AcceptedFinding, ...] = ()
     not_run: tuple[NotRun, ...] = ()
-    verdicts: tuple[Verdict, ...] = ()
+    areas: tuple[AreaVerdicts, ...] = ()
     defects: tuple[Defect, ...] = ()
     ran: tuple[str, ...] = ()
+
+    @property
+    def verdicts(self) -> tuple[Verdict, ...]:
+        """What reconciling ended in, in the order of the areas."""
+        return tuple(each for area in self.areas for each in area.verdicts)
 
     def at_least(self, grade: Grade) -> tuple[Finding, ...]:
         """The findings that are as serious as ``grade`` or more so."""

@@ -1,24 +1,35 @@
-"""Verdicts as JSON values: places by path, computed lengths in millimetres, wording as written."""
+"""Verdicts as JSON values: places by path, computed values in the unit of what was written."""
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Any
 
-from specwriter.quantity import UNITS, Interval, show, show_interval_like, show_like
+from specwriter.quantity import show_interval_like, show_like
 from specwriter.reconcile import Verdict
 from specwriter.reconcile.clash import Clash
+from specwriter.reconcile.explain_result import show_against
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.verdict import ResultCheck
+from specwriter.reconcile.verdict import Idle, ResultCheck, Standing
 
 
 def verdict_json(verdict: Verdict) -> dict[str, Any]:
-    """Keys ``area``, ``outcome`` and ``clash`` or ``result``."""
+    """Keys ``area``, ``outcome`` and one of ``clash``, ``result`` and ``idle``."""
     return {
         "area": verdict.area,
         "outcome": verdict.outcome,
         "clash": None if verdict.clash is None else _clash(verdict.clash),
         "result": None if verdict.result is None else _result(verdict.result),
+        "idle": None if verdict.idle is None else _idle(verdict.idle),
+    }
+
+
+def standing_json(standing: Standing) -> dict[str, Any]:
+    """One row of an area's table."""
+    requirement = standing.requirement
+    return {
+        **_requirement(requirement),
+        "allowed": show_interval_like(standing.allowed, requirement.quantity),
+        "outcome": standing.outcome,
     }
 
 
@@ -34,26 +45,44 @@ def _clash(clash: Clash) -> dict[str, Any]:
             for each in clash.moves
         ],
         "nominal_only": clash.nominal_only,
+        "proved": clash.is_proof,
     }
 
 
 def _result(check: ResultCheck) -> dict[str, Any]:
-    samples = {each.variable: each for each in check.members}
+    samples = {each.variable: each.quantity for each in check.members}
+    target = check.target
     return {
-        "target": _requirement(check.target),
-        "grooves": _interval(check.grooves),
-        "total": _interval(check.total),
-        "upper_bound": check.is_upper_bound,
+        "target": _requirement(target),
+        "relation": check.relation.slug,
+        "allowed": show_interval_like(check.allowed, target.quantity),
+        "margin": None if check.margin is None else show_like(check.margin, target.quantity),
         "witness": {
-            name: show_like(value, samples[name].quantity)
+            name: show_like(value, samples[name])
             for name, value in check.witness
             if name in samples
         },
-        "land_texture_needed": None if check.land_needed is None else _mm(check.land_needed),
+        "gives": next(
+            (
+                show_against(value, target.quantity)
+                for name, value in check.witness
+                if name == target.variable
+            ),
+            None,
+        ),
+        "missing": check.missing or None,
         "tightenings": [
             {"at": each.member.path, "to": show_interval_like(each.to, each.member.quantity)}
             for each in check.tightenings
         ],
+    }
+
+
+def _idle(idle: Idle) -> dict[str, Any]:
+    return {
+        "limit": _requirement(idle.requirement),
+        "allowed": show_interval_like(idle.allowed, idle.requirement.quantity),
+        "because": [_requirement(each) for each in idle.because],
     }
 
 
@@ -64,14 +93,3 @@ def _requirement(requirement: Requirement) -> dict[str, str]:
         "written": requirement.quantity.text,
         "role": requirement.role,
     }
-
-
-def _interval(interval: Interval) -> dict[str, str | None]:
-    return {
-        "low": None if interval.low is None else _mm(interval.low),
-        "high": None if interval.high is None else _mm(interval.high),
-    }
-
-
-def _mm(value: Fraction) -> str:
-    return show(value, UNITS["mm"], 3)

@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 from specwriter.model import Job
 from specwriter.reconcile import findings_of, reconcile
 from specwriter.reconcile.registry import relations_for
-from specwriter.reconcile.requirement import dimensions_of
+from specwriter.reconcile.requirement import read
 from specwriter.reconcile.solve import solve
 from tests.support import job
 
@@ -51,9 +51,9 @@ def made(values: dict[str, Any]) -> Job:
 
 
 def has_sampled_solution(built: Job) -> bool:
-    area = built.areas["mainline"]
+    stated = read(built, built.areas["mainline"])
     width, land, spacing = (
-        next(each.interval for each in dimensions_of(area) if each.variable == key) for key in KEYS
+        next(each.interval for each in stated if each.variable == key) for key in KEYS
     )
     inch = Fraction(254, 10000)
     steps = [Fraction(n, 64) * inch for n in range(81)]
@@ -87,10 +87,11 @@ def test_one_more_requirement_never_settles_a_clash(values: dict[str, str], coun
 @settings(max_examples=60, deadline=None)
 @given(SYSTEMS)
 def test_a_solution_lies_in_every_range_and_obeys_the_geometry(values: dict[str, str]) -> None:
-    area = made(values).areas["mainline"]
-    requirements = dimensions_of(area)
+    built = made(values)
+    area = built.areas["mainline"]
+    requirements = read(built, area)
 
-    answer = solve(requirements, relations_for(area), exact=True)
+    answer = solve(requirements, relations_for(built, area), exact=True)
 
     if answer.solution is not None:
         point = answer.solution

@@ -9,7 +9,7 @@ import pytest
 from specwriter.model import Job
 from specwriter.reconcile import findings_of, reconcile
 from specwriter.reconcile.registry import all_relations, relations_for
-from specwriter.reconcile.requirement import dimensions_of
+from specwriter.reconcile.requirement import read
 from specwriter.reconcile.solve import is_refuted, solve
 from tests.support import job
 
@@ -89,9 +89,9 @@ def test_two_separate_clashes_in_one_area_are_both_found() -> None:
 
 
 def test_a_clash_has_no_member_to_spare() -> None:
-    area = job("as-received").areas["ring_road"]
-    relations = relations_for(area)
-    for verdict in reconcile(job("as-received")).verdicts:
+    built = job("as-received")
+    relations = relations_for(built, built.areas["ring_road"])
+    for verdict in reconcile(built).verdicts:
         if verdict.clash is None or verdict.area != "ring_road":
             continue
         members = verdict.clash.members
@@ -102,10 +102,11 @@ def test_a_clash_has_no_member_to_spare() -> None:
 
 
 def test_a_solution_satisfies_every_requirement_as_written() -> None:
-    area = job("urban-grinding").areas["mainline"]
-    requirements = dimensions_of(area)
+    built = job("urban-grinding")
+    area = built.areas["mainline"]
+    requirements = read(built, area)
 
-    answer = solve(requirements, relations_for(area), exact=True)
+    answer = solve(requirements, relations_for(built, area), exact=True)
 
     assert answer.solution is not None
     for each in requirements:
@@ -115,7 +116,10 @@ def test_a_solution_satisfies_every_requirement_as_written() -> None:
 def test_relations_are_complete_and_named_after_their_files() -> None:
     relations = all_relations()
 
-    assert len({each.slug for each in relations}) == len(relations) >= 14
+    assert len({(each.slug, each.shape.variables, each.applies) for each in relations}) == len(
+        relations
+    )
+    assert len({each.slug for each in relations}) >= 18
     for each in relations:
         assert each.title
         assert each.statement

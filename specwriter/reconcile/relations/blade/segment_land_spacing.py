@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.stated_blades import blades_are_stated
 
 RELATION = Relation(
     slug="segment-land-spacing",
@@ -15,4 +16,5 @@ RELATION = Relation(
         "A segment of {blade_segment} and a land of {land_width} repeat every {found}, "
         "not every {groove_spacing}."
     ),
+    applies=blades_are_stated,
 )

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from specwriter.model import Area
+from specwriter.model import Area, Job
 from specwriter.reconcile.relation import Linear, Relation
 
 
-def _is_ground(area: Area) -> bool:
+def _is_ground(job: Job, area: Area) -> bool:
     return area.texture == "diamond_grinding"
 
 

@@ -1,0 +1,152 @@
+"""A required result held against everything else that the job states.
+
+*Assured* when the range of the result, narrowed by all the rest, stays inside the limit: a proof.
+*Not assured* when one choice obeys all the rest as written and fails the limit: the witness.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from functools import cache
+
+from specwriter.quantity import Interval
+from specwriter.reconcile.propagate import box_of, propagate
+from specwriter.reconcile.relation import ANY, Box, Relation
+from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.solve import Answer, Point, connected, solve
+from specwriter.reconcile.verdict import Outcome, ResultCheck
+
+_HAIR = Fraction(1, 10**9)
+"""A result counts as failed from this share of the limit on."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rest:
+    """What is stated beside the result, and the relations that tie it together.
+
+    ``exact`` is false where the values hold together only with their rounding granted.
+    """
+
+    requirements: tuple[Requirement, ...]
+    relations: tuple[Relation, ...]
+    exact: bool
+
+    def box(self) -> Box:
+        """The intervals that are left; none where the rest itself is contradictory."""
+        return propagate(box_of(self.requirements, exact=self.exact), self.relations) or {}
+
+    def answer(self, held: Mapping[str, Interval]) -> Answer:
+        """Whether a choice obeys the rest with some variables held."""
+        return solve(self.requirements, self.relations, exact=self.exact, held=held)
+
+    def with_one(self, old: Requirement, new: Requirement) -> Rest:
+        """The same with one requirement in another's place."""
+        changed = tuple(new if each is old else each for each in self.requirements)
+        return replace(self, requirements=changed)
+
+
+def rest_of(
+    target: Requirement, requirements: Sequence[Requirement], relations: Sequence[Relation]
+) -> Rest:
+    """Everything but what is asked of the target's own variable."""
+    others = tuple(each for each in requirements if each.variable != target.variable)
+    usable = [_judged(each) for each in relations if each.kind != "experience"]
+    used = connected({target.variable, *(each.variable for each in others)}, usable)
+    exact = solve(others, used, exact=True).solution is not None
+    return Rest(requirements=others, relations=used, exact=exact)
+
+
+@cache
+def _judged(relation: Relation) -> Relation:
+    """The relation as choices are judged by it."""
+    return replace(relation, shape=relation.nominal) if relation.nominal else relation
+
+
+def producer(target: Requirement, relations: Sequence[Relation]) -> Relation | None:
+    """The relation through which the rest is expected to assure the result."""
+    return next(
+        (each for each in relations if each.assures and each.output == target.variable), None
+    )
+
+
+def unknown_inputs(relation: Relation, box: Box) -> tuple[str, ...]:
+    """Inputs of which the rest leaves nothing known, besides the optional ones."""
+    return tuple(
+        name
+        for name in relation.variables
+        if name != relation.output and name not in relation.optional and not is_known(name, box)
+    )
+
+
+def is_known(name: str, box: Box) -> bool:
+    """True when the rest bounds a variable."""
+    interval = box.get(name, ANY)
+    return interval.high is not None or bool(interval.low)
+
+
+def check_result(
+    target: Requirement, relation: Relation, rest: Rest
+) -> tuple[Outcome, ResultCheck]:
+    """The outcome for one required result, with the witness where there is one."""
+    box = rest.box()
+    check = ResultCheck(
+        target=target,
+        relation=relation,
+        allowed=box.get(target.variable, ANY),
+        members=members_of(relation, rest),
+        missing=next((name for name in relation.optional if not is_known(name, box)), ""),
+    )
+    for side, limit, end in sides(target.interval, check.allowed):
+        if end is not None and (end - limit) * side <= 0:
+            continue
+        witness, refuted = _failing(target.variable, rest, side, limit, end)
+        if witness is not None:
+            return "not assured", replace(check, witness=tuple(sorted(witness.items())))
+        if not refuted:
+            return "not decided", check
+    if relation.nominal:
+        return "not decided", check
+    return "assured", replace(check, margin=_margin(target.interval, check.allowed))
+
+
+def sides(goal: Interval, allowed: Interval) -> Iterator[tuple[int, Fraction, Fraction | None]]:
+    """Each limit (1 an upper, -1 a lower one) with the end of the allowed range beside it."""
+    if goal.low:
+        yield -1, goal.low, allowed.low
+    if goal.high is not None:
+        yield 1, goal.high, allowed.high
+
+
+def beyond(side: int, limit: Fraction) -> Interval:
+    """The values that fail a limit."""
+    hair = abs(limit) * _HAIR
+    return Interval(None, limit - hair) if side < 0 else Interval(limit + hair, None)
+
+
+def _failing(
+    variable: str, rest: Rest, side: int, limit: Fraction, end: Fraction | None
+) -> tuple[Point | None, bool]:
+    """A choice that fails the limit, the worst one where it is found; or a proof of none."""
+    if end is not None:
+        worst = rest.answer({variable: Interval(end, end)}).solution
+        if worst is not None:
+            return worst, False
+    found = rest.answer({variable: beyond(side, limit)})
+    return found.solution, found.refuted
+
+
+def _margin(goal: Interval, allowed: Interval) -> Fraction | None:
+    """How far the worst allowed value stays inside the nearest limit."""
+    room = [(limit - end) * side for side, limit, end in sides(goal, allowed) if end is not None]
+    return min(room, default=None)
+
+
+def members_of(relation: Relation, rest: Rest) -> tuple[Requirement, ...]:
+    """The requirements that bear on the result through the relations that lead to it."""
+    names = set(relation.variables)
+    for each in rest.relations:
+        if each.output in names and each is not relation:
+            names.update(each.variables)
+    return tuple(each for each in rest.requirements if each.variable in names)

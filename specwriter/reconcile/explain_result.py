@@ -1,0 +1,78 @@
+"""A required result that the rest does not assure, as a finding."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from specwriter.diagnostic import Finding, Grade
+from specwriter.quantity import UNITS, Quantity, show, show_interval_like, show_like
+from specwriter.reconcile.requirement import and_list
+from specwriter.reconcile.variables import VARIABLES, label
+from specwriter.reconcile.verdict import ResultCheck
+
+
+def result_finding(area: str, check: ResultCheck) -> Finding:
+    """A caution: the job can be obeyed and the result still fail."""
+    named = check.relation.assures
+    assert named is not None
+    return Finding(
+        slug=named.slug,
+        grade=Grade.CAUTION,
+        basis="arithmetic" if check.relation.kind == "exact" else "published",
+        title=named.title,
+        area=area,
+        evidence=tuple(each.evidence for each in (check.target, *check.members)),
+        says=" ".join(_sentences(check)),
+        settle=tuple(_ways(check)),
+        sources=(check.relation.source,),
+    )
+
+
+def _sentences(check: ResultCheck) -> Iterator[str]:
+    target = check.target
+    yield (
+        f"Everything else in the job allows a {target.label} of "
+        f"{show_interval_like(check.allowed, target.quantity)}; it asks for {target.quantity.text}."
+    )
+    yield _witness(check)
+    if check.missing and check.missing_needed is not None:
+        yield (
+            f"The {label(check.missing)}, which the job does not state, would have to be "
+            f"{_computed(check.missing, check.missing_needed)} or more."
+        )
+    yield f"Here {check.relation.statement}."
+
+
+def _witness(check: ResultCheck) -> str:
+    samples = {each.variable: each for each in check.members}
+    parts = [
+        f"{samples[name].label} {show_like(value, samples[name].quantity)}"
+        for name, value in check.witness
+        if name in samples
+    ]
+    found = dict(check.witness)[check.target.variable]
+    worst = show_against(found, check.target.quantity)
+    return f"This choice obeys the rest: {and_list(parts)}; it gives {worst}."
+
+
+def show_against(value: Fraction, limit: Quantity) -> str:
+    """A computed value in the words of the limit, fine enough to be told from it."""
+    text = show_like(value, limit)
+    if any(text == show_like(each.base, limit) and value != each.base for each in limit.amounts):
+        return show(value, limit.unit, 5)
+    return text
+
+
+def _computed(name: str, value: Fraction) -> str:
+    return show(value, UNITS[VARIABLES[name].unit], 2)
+
+
+def _ways(check: ResultCheck) -> Iterator[str]:
+    for each in check.tightenings:
+        yield f"{each.member.label} {show_interval_like(each.to, each.member.quantity)}"
+    if check.missing and check.missing_needed is not None:
+        needed = _computed(check.missing, check.missing_needed)
+        key = check.missing.rpartition(".")[2]
+        yield f"state the {label(check.missing)} ({key}), {needed} or more"
+    yield f"change the {check.target.label} that is asked for"

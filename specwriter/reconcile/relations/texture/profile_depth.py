@@ -1,0 +1,52 @@
+"""Mean profile depth against the texture depth of the patch, by the edition of the method."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from specwriter.quantity import Interval
+from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.trade.texture_depth import CONVERSION_SOURCES
+
+_SHIFT = Fraction(2, 10) / 1000
+
+
+def _relation(
+    slug: str, name: str, words: str, scale: Fraction, shift: Fraction, source: str
+) -> Relation:
+    return Relation(
+        slug=slug,
+        title="profile depth and the depth of the grooves do not go together",
+        statement=f"texture depth of the patch = {words}",
+        shape=Linear({name: -scale, "texture_depth": 1}, Interval(shift, shift)),
+        source=source,
+        validity=(
+            "the named edition only: the editions disagree; a profile across grooves depends on "
+            "the direction in which it is taken"
+        ),
+        kind="model",
+        assures=Unassured(
+            slug="profile-depth-not-assured",
+            title="the dimensions do not assure the profile depth",
+        ),
+    )
+
+
+RELATIONS = [
+    _relation(
+        "profile-depth-by-older-edition",
+        "texture_depth.mpd_by_older_edition",
+        "0.2 mm + 0.8 x profile depth (editions before 2019)",
+        Fraction(8, 10),
+        _SHIFT,
+        CONVERSION_SOURCES["0.2 + 0.8 MPD"],
+    ),
+    _relation(
+        "profile-depth-by-edition-of-2019",
+        "texture_depth.mpd_by_edition_of_2019",
+        "1.1 x profile depth (edition of 2019)",
+        Fraction(11, 10),
+        Fraction(0),
+        CONVERSION_SOURCES["1.1 MPD"],
+    ),
+]

@@ -1,0 +1,144 @@
+"""Texture depth of grooves and lands: mean depth of the surface below the tops of the lands."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Literal
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.relation import Function, Relation, Unassured
+from specwriter.reconcile.requirement import sources
+
+WIDTH, BOTTOM, DEPTH = "groove.width", "groove.width_at_bottom", "groove.depth"
+SPACING, LAND = "groove.spacing", "texture_depth.land_texture"
+OUTPUTS = {
+    "texture_depth": "texture depth",
+    "texture_depth.single": "texture depth of a single test",
+}
+
+
+def is_trapezoid(job: Job, area: Area) -> bool:
+    """True where a width at the bottom is stated anywhere."""
+    return any(
+        each.groove is not None and each.groove.width_at_bottom is not None
+        for each in sources(area)
+    )
+
+
+def _applies(trapezoid: bool, ground: bool) -> Any:
+    def applies(job: Job, area: Area) -> bool:
+        return (
+            is_trapezoid(job, area) is trapezoid and (area.texture == "diamond_grinding") is ground
+        )
+
+    return applies
+
+
+def _mean_width(at: Mapping[str, Any]) -> Any:
+    return (at[WIDTH] + at[BOTTOM]) / 2 if BOTTOM in at else at[WIDTH]
+
+
+def value(at: Mapping[str, Any]) -> Any:
+    """Cross-section of the groove over the spacing, and the lands' own texture."""
+    return (_mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / at[SPACING] + at[LAND]
+
+
+def _above_land(at: Mapping[str, Interval], share_of_depth: int) -> int:
+    """Whether the groove (or half of it) is deeper than the land is rough: the sign of a wider
+    groove."""
+    depth, land = at[DEPTH], at[LAND]
+    if depth.low is not None and land.high is not None and depth.low >= share_of_depth * land.high:
+        return 1
+    if depth.high is not None and depth.high <= share_of_depth * (land.low or 0):
+        return -1
+    return 0
+
+
+def signs(at: Mapping[str, Interval]) -> dict[str, int]:
+    """Deeper grooves add, and rougher lands where there are lands; a wider groove or a closer
+    spacing adds where the groove is deeper than the land is rough."""
+    wider = _above_land(at, 2 if BOTTOM in at else 1)
+    width, spacing = at[WIDTH].high, at[SPACING].low
+    has_lands = width is not None and spacing is not None and spacing >= width
+    found = {WIDTH: wider, DEPTH: 1, SPACING: -wider, LAND: int(has_lands)}
+    return found | ({BOTTOM: 1} if BOTTOM in at else {})
+
+
+def _width(depth: Any, at: Mapping[str, Any]) -> Any:
+    if BOTTOM in at:
+        rest = (depth - at[LAND]) * at[SPACING] - at[BOTTOM] * at[DEPTH] / 2
+        return rest / (at[DEPTH] / 2 - at[LAND])
+    return (depth - at[LAND]) * at[SPACING] / (at[DEPTH] - at[LAND])
+
+
+def _bottom(depth: Any, at: Mapping[str, Any]) -> Any:
+    rest = (depth - at[LAND]) * at[SPACING] + at[WIDTH] * at[LAND]
+    return 2 * rest / at[DEPTH] - at[WIDTH]
+
+
+def _depth(depth: Any, at: Mapping[str, Any]) -> Any:
+    rest = (depth - at[LAND]) * at[SPACING] + at[WIDTH] * at[LAND]
+    return rest / _mean_width(at)
+
+
+def _spacing(depth: Any, at: Mapping[str, Any]) -> Any:
+    # However wide the lands are, the depth does not fall below that of the lands themselves.
+    if depth <= at[LAND]:
+        return None
+    return (_mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / (depth - at[LAND])
+
+
+def _land(depth: Any, at: Mapping[str, Any]) -> Any:
+    rest = depth * at[SPACING] - _mean_width(at) * at[DEPTH]
+    return rest / (at[SPACING] - at[WIDTH])
+
+
+def _shape(output: str, trapezoid: bool, bound: Literal["equal", "at_most"] = "equal") -> Function:
+    inverses = {WIDTH: _width, DEPTH: _depth, SPACING: _spacing, LAND: _land}
+    return Function(
+        output=output,
+        inputs=(WIDTH, *((BOTTOM,) if trapezoid else ()), DEPTH, SPACING, LAND),
+        value=value,
+        signs=signs,
+        inverses=inverses | ({BOTTOM: _bottom} if trapezoid else {}),
+        bound=bound,
+    )
+
+
+def _relation(output: str, trapezoid: bool, ground: bool) -> Relation:
+    single = "single-" if output.endswith("single") else ""
+    width = "mean groove width" if trapezoid else "groove width"
+    shape = _shape(output, trapezoid)
+    return Relation(
+        slug=f"{single}texture-depth-out-of-reach",
+        title=f"the dimensions cannot give the {OUTPUTS[output]}",
+        statement=(
+            f"texture depth = {width} x groove depth / spacing + (1 - groove width / spacing) x "
+            "texture of the land"
+        ),
+        shape=_shape(output, trapezoid, "at_most") if ground else shape,
+        nominal=shape if ground else None,
+        source=(
+            "geometry: cross-section of the groove over the spacing, and what the lands add"
+            + ("; an upper bound, because ridges break (common practice, no source)" * ground)
+        ),
+        validity=(
+            "texture depth over grooves and lands, measured by the volume of a patch; on a ground "
+            "surface the value is an upper bound"
+        ),
+        applies=_applies(trapezoid, ground),
+        assures=Unassured(
+            slug=f"{single}texture-depth-not-assured",
+            title=f"the dimensions do not assure the {OUTPUTS[output]}",
+        ),
+        optional=(LAND,),
+    )
+
+
+RELATIONS = [
+    _relation(output, trapezoid, ground)
+    for output in OUTPUTS
+    for trapezoid in (False, True)
+    for ground in (False, True)
+]

@@ -1,0 +1,194 @@
+"""The mathematics of a relation: given intervals, smaller ones that lose no solution."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Any, Literal, Protocol
+
+from specwriter.quantity import Interval
+
+Box = dict[str, Interval]
+"""An interval for every variable; one that is absent may take any value from 0 up."""
+
+ANY = Interval(Fraction(0), None)
+ZERO = Interval(Fraction(0), Fraction(0))
+
+
+class Shape(Protocol):
+    """What the engine needs to know of a relation."""
+
+    @property
+    def variables(self) -> tuple[str, ...]:
+        """The variables that the relation ties together."""
+        ...
+
+    @property
+    def always_fitting(self) -> tuple[str, ...]:
+        """Variables for which there is a value whatever the others are."""
+        ...
+
+    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
+        """All values of ``variable`` that the others' intervals leave open, or more."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class Linear:
+    """``sum(factor * variable)`` lies in ``span``; exact for each variable in turn."""
+
+    factors: Mapping[str, int | Fraction]
+    span: Interval = ZERO
+
+    @property
+    def variables(self) -> tuple[str, ...]:
+        """The variables of the sum."""
+        return tuple(self.factors)
+
+    @property
+    def always_fitting(self) -> tuple[str, ...]:
+        """Both variables where the sum says that one is a multiple of the other."""
+        signs = {factor > 0 for factor in self.factors.values()}
+        twins = len(self.factors) == len(signs) == 2 and self.span == ZERO
+        return self.variables if twins else ()
+
+    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
+        """What remains for one term when the others take all their values."""
+        low, high = self.span.low, self.span.high
+        for name, factor in self.factors.items():
+            if name == variable:
+                continue
+            term = box.get(name, ANY)
+            least, most = (term.low, term.high) if factor > 0 else (term.high, term.low)
+            low = None if low is None or most is None else low - factor * most
+            high = None if high is None or least is None else high - factor * least
+        own = self.factors[variable]
+        ends = (low, high) if own > 0 else (high, low)
+        return Interval(*(None if end is None else end / own for end in ends))
+
+
+@dataclass(frozen=True, slots=True)
+class Reciprocal:
+    """``count * length = 1``."""
+
+    count: str
+    length: str
+
+    @property
+    def variables(self) -> tuple[str, ...]:
+        """Both variables."""
+        return (self.count, self.length)
+
+    @property
+    def always_fitting(self) -> tuple[str, ...]:
+        """Both variables."""
+        return self.variables
+
+    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
+        """One over the other."""
+        other = box.get(self.length if variable == self.count else self.count, ANY)
+        low = Fraction(0) if other.high is None else 1 / other.high if other.high > 0 else None
+        return Interval(low, 1 / other.low if other.low else None)
+
+
+Values = Mapping[str, Any]
+Signs = Mapping[str, int]
+Inverse = Callable[[Any, Values], Any]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Function:
+    """``output = value(inputs)``, which rises or falls in each input while the others stay.
+
+    ``value`` takes a mapping of names to numbers and uses plain arithmetic (so that it can be
+    given symbols too). ``signs`` says for a box in which inputs it rises (1) or falls (-1); 0
+    where that is not settled: the engine then halves the box. ``inverses[name](output, others)``
+    gives the input that yields an output, ``None`` where there is none. ``scatter`` is the share
+    by which the output may lie off the value, to both sides. With ``bound`` "at_most" the value
+    is the most that the output can be, with "at_least" the least.
+    """
+
+    output: str
+    inputs: tuple[str, ...]
+    value: Callable[[Values], Any]
+    signs: Callable[[Mapping[str, Interval]], Signs]
+    inverses: Mapping[str, Inverse] = field(default_factory=dict)
+    scatter: Fraction = Fraction(0)
+    bound: Literal["equal", "at_most", "at_least"] = "equal"
+
+    @property
+    def variables(self) -> tuple[str, ...]:
+        """The output, then the inputs."""
+        return (self.output, *self.inputs)
+
+    @property
+    def always_fitting(self) -> tuple[str, ...]:
+        """The output."""
+        return (self.output,)
+
+    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
+        """The range of the output, or of one input for the outputs that are left."""
+        inputs = {name: box.get(name, ANY) for name in self.inputs}
+        signs = self.signs(inputs)
+        if variable == self.output:
+            return Interval(
+                None if self.bound == "at_most" else self._end(inputs, signs, -1),
+                None if self.bound == "at_least" else self._end(inputs, signs, 1),
+            )
+        if not signs[variable] or variable not in self.inverses:
+            return ANY
+        output = box.get(self.output, ANY)
+        least = None if self.bound == "at_least" else output.low
+        most = None if self.bound == "at_most" else output.high
+        bottom = self._input(variable, least, inputs, signs, 1)
+        top = self._input(variable, most, inputs, signs, -1)
+        return Interval(bottom, top) if signs[variable] > 0 else Interval(top, bottom)
+
+    def _end(self, inputs: Mapping[str, Interval], signs: Signs, direction: int) -> Fraction | None:
+        """The greatest (1) or least (-1) output; ``None`` where it has no bound."""
+        corner = _corner(inputs, signs, direction)
+        if corner is None:
+            return None
+        found = _exact(lambda: self.value(corner))
+        return None if found is None else found + direction * abs(found) * self.scatter
+
+    def _input(
+        self,
+        variable: str,
+        output: Fraction | None,
+        inputs: Mapping[str, Interval],
+        signs: Signs,
+        direction: int,
+    ) -> Fraction | None:
+        """The end of an input at which the others, at their best, just give ``output``."""
+        others = {name: each for name, each in inputs.items() if name != variable}
+        corner = _corner(others, signs, direction)
+        if output is None or corner is None:
+            return None
+        granted = output / (1 + direction * self.scatter)
+        return _exact(lambda: self.inverses[variable](granted, corner))
+
+
+def _corner(
+    inputs: Mapping[str, Interval], signs: Signs, direction: int
+) -> dict[str, Fraction] | None:
+    """The ends that make the output greatest (1) or least (-1), where all of them exist."""
+    corner: dict[str, Fraction] = {}
+    for name, interval in inputs.items():
+        if not signs[name] and not interval.is_point:
+            return None
+        end = interval.high if signs[name] * direction > 0 else interval.low
+        if end is None:
+            return None
+        corner[name] = end
+    return corner
+
+
+def _exact(compute: Callable[[], Any]) -> Fraction | None:
+    """A computed number as a fraction; ``None`` where the arithmetic has no answer."""
+    try:
+        found = compute()
+    except (ZeroDivisionError, OverflowError, ValueError):
+        return None
+    return None if found is None else Fraction(found)
