@@ -156,7 +156,7 @@ def test_json_says_where_each_finding_stands(capsys: pytest.CaptureFixture[str])
     assert job["counts"]["conflict"] == sum(each["grade"] == "conflict" for each in job["findings"])
     assert set(job) == {
         *("file", "readable", "faults", "findings", "accepted", "not_run", "verdicts"),
-        *("defects", "counts", "summary"),
+        *("tables", "defects", "counts", "summary"),
     }
 
 
