@@ -1,0 +1,125 @@
+"""The pay table of an area as a schedule, and how a finding names its rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from specwriter.diagnostic import Evidence
+from specwriter.model import Area, Job
+from specwriter.model.results import PayAdjustment, PayBand, Smoothness
+from specwriter.quantity import Amount, Quantity, show_like
+from specwriter.rules.rule import evidence, given
+from specwriter.trade.pay_schedule import Row, Step
+
+NEEDS = ("smoothness.pay_adjustment.bands",)
+
+_NO_ACTION = ("", "none", "no action", "nothing")
+_LARGEST_ADDITION = Fraction(1, 2)
+"""A table whose percentages all lie below this adds them to the price (common practice)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Table:
+    """A pay table with its rows as exact intervals (m/m); rows without an index are left out."""
+
+    area: Area
+    ride: Smoothness
+    pay: PayAdjustment
+    bands: tuple[PayBand, ...]
+    rows: tuple[Row, ...]
+    adds: bool
+    """True where percentages seem to be added to the price instead of being shares of it."""
+
+    @property
+    def indexes(self) -> list[Quantity]:
+        """The written index of every row."""
+        return [given(self.bands[row.number].index) for row in self.rows]
+
+    @property
+    def finest(self) -> Fraction:
+        """The finest step in which the ends of the rows are written."""
+        return min(finest(index) for index in self.indexes)
+
+    @property
+    def step(self) -> Fraction:
+        """The step of a reported result: as stated, else the finest step of the table."""
+        stated = self.ride.reported_to
+        return (stated.nominal if stated else None) or self.finest
+
+    def same_kind(self, step: Step) -> bool:
+        """True where two rows can be held against each other: one kind of pay, or full pay."""
+        first, second = (self.bands[row.number].pay for row in (step.smoother, step.rougher))
+        same = given(first).dimension == given(second).dimension
+        return same or 0 in (step.before, step.after)
+
+    def kind(self, row: Row) -> str:
+        """What the row pays in: ``percent``, ``money``, ..."""
+        return given(self.bands[row.number].pay).dimension
+
+    def written(self, base: Fraction, row: Row) -> str:
+        """A computed index, written the way the row is."""
+        return show_like(base, given(self.bands[row.number].index))
+
+    def at(self, rows: Iterable[Row], key: str = "index") -> list[Evidence]:
+        """The rows as evidence, each once."""
+        found = {row.number: self.bands[row.number] for row in rows}
+        return [evidence(band, key, f"{key} of row {number + 1}") for number, band in found.items()]
+
+
+def tables(job: Job) -> Iterator[Table]:
+    """Each area with its pay table; only for rules that need the bands."""
+    for area in job.areas.values():
+        ride = given(area.smoothness)
+        yield table_of(area, ride, given(ride.pay_adjustment))
+
+
+def table_of(area: Area, ride: Smoothness, pay: PayAdjustment) -> Table:
+    """The bands of one statement as a schedule."""
+    adds = _adds_percentages(pay.bands)
+    rows = (_row(number, band, adds=adds) for number, band in enumerate(pay.bands))
+    kept = tuple(row for row in rows if row)
+    return Table(area=area, ride=ride, pay=pay, bands=pay.bands, rows=kept, adds=adds)
+
+
+def _row(number: int, band: PayBand, *, adds: bool) -> Row | None:
+    if band.index is None:
+        return None
+    return Row(
+        number=number,
+        index=band.index.interval,
+        pay=_pay(band.pay, adds=adds) if band.pay else None,
+        corrective=is_corrective(band),
+    )
+
+
+def is_corrective(band: PayBand) -> bool:
+    """True where the row asks for something besides its pay."""
+    return (band.action or "").strip(" .").lower() not in _NO_ACTION
+
+
+def _pay(pay: Quantity, *, adds: bool) -> tuple[Fraction, Fraction]:
+    """The adjustment at both ends; within a written range pay falls from the smooth end."""
+    ends = [_adjustment(amount, adds=adds) for amount in pay.amounts]
+    return (max(ends), min(ends)) if pay.form == "range" else (ends[0], ends[0])
+
+
+def _adjustment(amount: Amount, *, adds: bool) -> Fraction:
+    return amount.base if amount.unit.dimension != "percent" or adds else amount.base - 1
+
+
+def _adds_percentages(bands: Iterable[PayBand]) -> bool:
+    """True where every percentage is too small for a share of the price."""
+    shares = [
+        amount.base
+        for band in bands
+        if band.pay and band.pay.dimension == "percent"
+        for amount in band.pay.amounts
+    ]
+    return any(shares) and all(abs(each) < _LARGEST_ADDITION for each in shares)
+
+
+def finest(index: Quantity) -> Fraction:
+    """The finest step in which a written value is given, in its base unit."""
+    return min(amount.step * amount.unit.factor for amount in index.amounts)
