@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Any
 
 from specwriter.diagnostic import Evidence
@@ -109,7 +110,7 @@ def _spacings(area: Area) -> Iterator[Input]:
     yield of_area(area, "groove.spacing")
     for count in ("groove.per_foot", "groove.per_metre"):
         stated = of_area(area, count)
-        if isinstance(stated, Given):
+        if isinstance(stated, Given) and Fraction(0) not in stated.interval:
             span = reach(lambda each: 1 / each, (stated.interval,))
             yield Given(name="groove spacing", interval=span, evidence=stated.evidence)
     width = of_area(area, "groove.width")

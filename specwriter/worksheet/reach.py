@@ -10,15 +10,22 @@ from typing import Any
 from specwriter.quantity import Interval
 
 
+class NoValue(ArithmeticError):
+    """A function has no value somewhere in the intervals: a zero below a fraction line."""
+
+
 def reach(function: Callable[..., Any], intervals: Sequence[Interval]) -> Interval:
     """All values of a function that is monotone in each argument.
 
     An open end leaves the result open on the side to which the function moves there. Arguments
-    are exact; what the function answers may be a ``float``.
+    are exact; what the function answers may be a ``float``. Raises ``NoValue``.
     """
     corners = list(product(*map(_ends, intervals)))
-    values = [Fraction(function(*corner)) for corner in corners]
-    moved = [Fraction(function(*corner)) for corner in _beyond(corners, intervals)]
+    try:
+        values = [Fraction(function(*corner)) for corner in corners]
+        moved = [Fraction(function(*corner)) for corner in _beyond(corners, intervals)]
+    except (ArithmeticError, ValueError) as error:
+        raise NoValue(str(error)) from error
     low, high = min(values), max(values)
     return Interval(
         None if min(moved, default=low) < low else low,

@@ -12,8 +12,10 @@ from specwriter.quantity import Interval
 from specwriter.trade.formula import Formula
 from specwriter.worksheet.figure import Figure, Line, Waiting
 from specwriter.worksheet.inputs import Given, Input, Missing
-from specwriter.worksheet.reach import reach
+from specwriter.worksheet.reach import NoValue, reach
 from specwriter.worksheet.scale import Scale
+
+NO_VALUE = "an input is zero, or outside what the formula takes"
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +46,10 @@ class Sheet:
         if missing:
             return self.waiting(title, "not given: " + ", ".join(dict.fromkeys(missing)))
         given = [each for each in listed if isinstance(each, Given)]
-        span = reach(compute, [each.as_one() if as_one else each.interval for each in given])
+        try:
+            span = reach(compute, [each.as_one() if as_one else each.interval for each in given])
+        except NoValue:
+            return self.waiting(title, NO_VALUE)
         return self.of_span(title, formula, scale, span, evidence_of(given), note)
 
     def of_span(

@@ -7,7 +7,9 @@ from dataclasses import dataclass, replace
 
 from specwriter.model import Job
 from specwriter.worksheet.figure import Figure, Waiting
+from specwriter.worksheet.reach import NoValue
 from specwriter.worksheet.registry import Registered, all_figures
+from specwriter.worksheet.sheet import NO_VALUE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,6 +41,9 @@ def work_out(job: Job, registered: Iterable[Registered] | None = None) -> Worksh
                     done.append(replace(line, slug=each.slug))
                 else:
                     waiting.append(replace(line, slug=each.slug))
+        except NoValue:
+            title = each.slug.replace("-", " ")
+            waiting.append(Waiting(slug=each.slug, area=None, title=title, because=NO_VALUE))
         except Exception as error:
             broken.append(Broken(slug=each.slug, error=f"{type(error).__name__}: {error}"))
     order = [*job.areas, None]
