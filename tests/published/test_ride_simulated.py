@@ -1,0 +1,175 @@
+"""The ride engineering against independent simulations, geometry and long random roads.
+
+The quarter-car of ``tests.support.ride`` is written with scipy and shares nothing with ours.
+"""
+
+from __future__ import annotations
+
+from math import pi, sqrt
+
+import numpy as np
+import pytest
+from scipy.linalg import expm
+
+from specwriter.trade.ride import (
+    FOOT,
+    INCH,
+    bumps,
+    curl,
+    faulting,
+    lengths,
+    profilograph,
+    steps,
+    straightedge,
+)
+from specwriter.trade.ride import gain as waves
+from specwriter.trade.ride.quarter_car import transition
+from specwriter.trade.ride.roughness import motion, roughness, running
+from tests.support import ride as independent
+from tests.support.ride_roads import chord_of_faulting, combination, gaps, share_over_an_eighth
+from tests.support.ride_waves import sine
+
+SAMPLE = 0.025
+SHAPES = (bumps.triangle, bumps.haversine, bumps.box)
+
+
+@pytest.mark.parametrize("step", [0.001, 0.025, 0.1, 0.25, 1.0, 7.0, 60.0])
+def test_the_transition_is_the_matrix_exponential_of_a_general_library(step: float) -> None:
+    car = transition(step)
+    state = expm(independent.A * step / independent.SPEED)
+    driven = np.linalg.solve(independent.A, (state - np.eye(4)) @ independent.B).ravel()
+
+    np.testing.assert_allclose(np.array(car.state), state, rtol=1e-9, atol=1e-11)
+    np.testing.assert_allclose(np.array(car.drive), driven, rtol=1e-7, atol=1e-11)
+
+
+@pytest.mark.parametrize("wavelength", [2.0, 2.4, 4.572, 7.62, 15.0])
+@pytest.mark.parametrize("step", [0.005, 0.0125, 0.025])
+def test_stepping_along_a_wave_gives_the_closed_form(wavelength: float, step: float) -> None:
+    closed = waves.roughness_of_sine(0.001, wavelength)
+
+    assert sine(wavelength, step) == pytest.approx(closed, rel=0.002)
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+@pytest.mark.parametrize("step", [0.025, 0.1, 0.25])
+def test_stepping_agrees_with_an_independent_simulation(shape: bumps.Shape, step: float) -> None:
+    road = bumps.profile(shape, 0.01, 5, step)
+    other = independent.motion(np.array(road), step)
+
+    np.testing.assert_allclose(motion(road, step), other, rtol=1e-9, atol=1e-12)
+
+
+@pytest.mark.parametrize("exponent", [-0.5, 0.0, 0.5])
+def test_a_random_road_has_the_roughness_of_its_spectrum(exponent: float) -> None:
+    road = independent.random_road(lambda n: 1e-6 * n**exponent, 5000, 0.1, seed=7)
+    other = independent.motion(road, 0.1)
+    own = roughness(road.tolist(), 0.1)
+
+    assert own == pytest.approx(float(other.mean()), rel=1e-9)
+    assert own == pytest.approx(waves.roughness_of_random(lambda n: 1e-6 * n**exponent), rel=0.03)
+
+
+@pytest.mark.parametrize("feet", [12, 15, 16, 20])
+def test_an_endless_road_is_what_a_long_road_tends_to(feet: int) -> None:
+    joints, step = feet * FOOT, 0.0254 * 0.5
+    slab = round(joints / step)
+    tilted = np.array([i // slab - i / slab for i in range(60 * slab)])
+    level = np.array([i // slab % 2 for i in range(60 * slab)], dtype=float)
+    curled = np.array([(2 * (i % slab) / slab - 1) ** 2 for i in range(60 * slab)])
+    for road, endless in (
+        (tilted, steps.saw_tooth),
+        (level, steps.alternating),
+        (curled, curl.curl),
+    ):
+        moved = independent.motion_by_filter(road, step)[20 * slab : 40 * slab]
+        assert endless(joints) == pytest.approx(float(moved.mean()), rel=0.01)
+
+
+def test_steps_of_random_sign_are_what_a_long_random_road_gives() -> None:
+    joints = 15 * FOOT
+    slab = round(joints / SAMPLE)
+    signs = np.random.default_rng(3).choice([-1.0, 1.0], 1500)
+    road = np.repeat(np.cumsum(signs), slab)
+
+    assert steps.random_sign(joints) == pytest.approx(
+        float(independent.motion_by_filter(road, SAMPLE).mean()), rel=0.02
+    )
+
+
+@pytest.mark.parametrize("kind", ["resting", "rolling"])
+@pytest.mark.parametrize("wavelength", [1.0, 1.524, 2.3, 4.0, 5.0, 7.62, 15.4, 30.0])
+def test_the_gap_over_a_wave_is_the_largest_over_all_placements(
+    kind: straightedge.Kind, wavelength: float
+) -> None:
+    length, points = 10 * FOOT, 200
+    at = np.arange(points + 1) / points * length
+    largest = 0.0
+    for start in np.arange(0, wavelength, wavelength / 90):
+        heights = np.cos(2 * pi * (start + at) / wavelength)
+        if kind == "rolling":
+            gap = (heights[0] + heights[-1]) / 2 - heights[points // 2]
+        else:
+            gap = gap_under(at, heights)
+        largest = max(largest, float(gap))
+
+    assert straightedge.gap(wavelength, length, kind) == pytest.approx(largest, abs=0.02)
+
+
+def is_below(at: independent.Array, heights: independent.Array) -> bool:
+    """True where the middle of three points does not stand above the line through the others."""
+    return bool(heights[1] <= np.interp(at[1], at[[0, 2]], heights[[0, 2]]))
+
+
+def gap_under(at: independent.Array, heights: independent.Array) -> float:
+    """Largest distance from the upper hull of a profile down to the profile."""
+    hull: list[int] = []
+    for i in range(len(at)):
+        while len(hull) >= 2 and is_below(at[[*hull[-2:], i]], heights[[*hull[-2:], i]]):
+            hull.pop()
+        hull.append(i)
+    return float(np.max(np.interp(at, at[hull], heights[hull]) - heights))
+
+
+def test_a_rolling_straightedge_is_blind_to_half_its_length() -> None:
+    assert straightedge.roughness_at(5 * FOOT, INCH / 8, 10 * FOOT, "rolling") == float("inf")
+
+
+def test_the_published_model_brackets_the_quarter_car_and_excludes_the_other_print() -> None:
+    slopes = chord_of_faulting({"background": 60})
+
+    assert slopes[1] < faulting.COEFFICIENT < slopes[3]
+    assert min(slopes) > 0.4929
+
+
+def test_the_combination_stays_within_its_stated_error() -> None:
+    assert combination()["largest"] <= steps.COMBINATION_ERROR
+
+
+@pytest.mark.parametrize("row", straightedge.ON_RANDOM, ids=lambda row: f"MRI {row.mri}")
+def test_the_largest_gaps_on_random_surfaces_lie_in_the_recorded_range(
+    row: straightedge.OnRandomSurface,
+) -> None:
+    low, high = row.largest
+    shares = share_over_an_eighth({"mri": row.mri})
+
+    for exponent in (-0.5, 0.0, 0.5):
+        assert 0.9 * low <= row.mri * gaps(exponent).max() <= 1.1 * high
+    assert row.over[0] * 0.7 - 0.05 <= shares[0] <= shares[1] <= row.over[1] * 1.3 + 0.05
+
+
+@pytest.mark.parametrize("fit", profilograph.FITS, ids=lambda fit: f"band {fit.band}")
+def test_the_line_of_a_band_passes_through_the_simulated_means(fit: profilograph.Fit) -> None:
+    place = profilograph.FITS.index(fit)
+
+    for iri in (80, 100, 130, 160):
+        low, high = fit.range_of_iri(profilograph.MEANS[iri][place][0])
+        assert low <= iri <= high
+
+
+def test_the_variation_over_a_segment_is_sqrt_of_the_length() -> None:
+    assert lengths.variation(528 * FOOT) == pytest.approx(0.23 * sqrt(25 / 528))
+
+
+def test_an_index_over_a_short_base_is_the_mean_over_that_base() -> None:
+    assert running([1.0, 3.0, 5.0, 7.0], 1.0, 2.0) == [2.0, 4.0, 6.0]
