@@ -1,0 +1,60 @@
+"""A work window too short for the work of a shift.
+
+Looks at
+    The length of each work window, against the shortest window of the house.
+
+Why it matters
+    A shift is closing, setting up, cutting, cleaning, testing, drying and opening. In a short
+    window most of it is not cutting, and the price of a square yard doubles.
+
+Conflict
+    conditions.work_windows: [{days: daily, start: "23:00", end: "03:00"}]
+    settings.shortest_window: 6 h
+
+Settled
+    conditions.work_windows: [{days: daily, start: "21:00", end: "05:00"}]
+    settings.shortest_window: 6 h
+
+How to settle it
+    Lengthen the window, or accept the finding with the reason.
+
+Sources
+    common practice, no source: the shortest window that works is a matter of the house
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from specwriter.diagnostic import Finding, Grade
+from specwriter.model import Job
+from specwriter.quantity import UNITS, show
+from specwriter.rules.rule import Rule, evidence, given
+from specwriter.rules.times import hours
+
+RULE = Rule(
+    title="a work window is shorter than the house setting",
+    grade=Grade.CAUTION,
+    basis="practice",
+    needs=("conditions.work_windows", "settings.shortest_window"),
+)
+
+
+def check(job: Job) -> Iterator[Finding]:
+    """One finding that names the windows shorter than the setting."""
+    setting = given(given(job.settings).shortest_window)
+    short = [
+        each
+        for each in job.conditions.work_windows
+        if each.start and each.end and hours(each) * 3600 < setting.amounts[0].base
+    ]
+    if not short:
+        return
+    length = show(hours(short[0]) * 3600, UNITS["h"])
+    says = (
+        f"The window from {short[0].start} to {short[0].end} lasts {length}; the setting "
+        f"shortest_window is {setting}."
+    )
+    at = [evidence(each, "start", "start of the window") for each in short]
+    at.append(evidence(given(job.settings), "shortest_window", "setting shortest_window"))
+    yield RULE.finding(None, says, at, (f"a window of {setting} or more",))
