@@ -1,9 +1,8 @@
 """Matched blocks → WordprocessingML with tracked changes.
 
-Two habits of office programs shape it (found by trial, LibreOffice 7.4). Text added at the very
-end of a paragraph before a wholly added paragraph is not told from the paragraph mark: there the
-last word that stays is taken into the change. And a removed table beside an added one would
-become one table: an empty paragraph parts them.
+Text added at the very end of a paragraph before an added paragraph mark is not told from that mark
+when it is rejected (found by trial, LibreOffice 7.4): there what comes stands before what goes,
+and the last word that stays is taken into the change.
 """
 
 from __future__ import annotations
@@ -11,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
+from specwriter.compare.redline.layout import Placed, laid_out
 from specwriter.compare.redline.lists import Lists
 from specwriter.compare.redline.media import Media
 from specwriter.compare.redline.revision import Change, Revisions
@@ -38,11 +38,12 @@ class Writer:
         self._media = media
 
     def body(self, parts: Iterable[Part]) -> str:
-        """All parts of the document, with the ends of moves around the blocks that moved."""
-        flat = list(self._split(parts))
+        """All parts, with the ends of moves around the blocks that moved."""
         texts: list[str] = []
         open_move, close = 0, ""
-        for part, following in zip(flat, [*flat[1:], None], strict=True):
+        placed = laid_out(parts, self._lists)
+        for each, following in zip(placed, [*placed[1:], None], strict=True):
+            part = each.part
             move = part.move if isinstance(part, Removed | Added) and _can_move(part) else 0
             side = -move if isinstance(part, Removed) else move
             if side != open_move:
@@ -50,50 +51,33 @@ class Writer:
                 start, close = self._ends(part, move) if move else ("", "")
                 texts.append(start)
                 open_move = side
-            texts.append(self._part(part, following))
+            texts.append(self._part(each, following))
         return "".join((*texts, close))
 
     def _ends(self, part: Part, move: int) -> tuple[str, str]:
         return self._revisions.move("moveFrom" if isinstance(part, Removed) else "moveTo", move)
 
-    def _split(self, parts: Iterable[Part]) -> Iterator[Part]:
-        """Parts whose list changed are removed and added; tables that would join are parted."""
-        last: Part | None = None
-        for part in parts:
-            for each in self._unlisted(part):
-                if _would_join(last, each):
-                    yield Added(block=Paragraph(pieces=()))
-                yield each
-                last = each
-
-    def _unlisted(self, part: Part) -> Iterator[Part]:
-        if isinstance(part, Match | Rewritten) and not self._lists.fit(part.old, part.new):
-            yield Removed(block=part.old)
-            yield Added(block=part.new)
-        else:
-            yield part
-
-    def _part(self, part: Part, following: Part | None) -> str:
+    def _part(self, placed: Placed, following: Placed | None) -> str:
+        part, mark = placed.part, self._revisions.mark(placed.mark) if placed.mark else ""
         match part:
-            case Match():
-                return _paragraph(part.new, runs(part.new.pieces), part.new.properties)
-            case Rewritten():
-                spans = part.spans
-                if isinstance(following, Added) and isinstance(following.block, Paragraph):
-                    spans = with_a_word_before(spans)
-                return _paragraph(part.new, self._spans(spans), part.new.properties)
+            case Match() | Rewritten():
+                at_end = placed.mark == "ins" or _is_added_paragraph(following)
+                spans = getattr(part, "spans", ()) or (Span("equal", part.new.pieces),)
+                text = self._spans(spans, at_end)
+                return _paragraph(part.new, text, part.new.properties, mark)
             case Removed():
-                return self._removed(part)
+                return self._removed(part, mark)
             case Added():
-                return self._added(part)
+                return self._added(part, mark)
             case MatchedTable():
                 rows = "".join(self._row(row) for row in part.rows)
                 return f"<w:tbl>{part.new.properties}{rows}</w:tbl>"
 
-    def _spans(self, spans: Sequence[Span]) -> str:
-        """What comes stands before what goes at the end of a paragraph, else behind it."""
-        ordered = list(spans)
-        if len(ordered) > 1 and (ordered[-2].kind, ordered[-1].kind) == ("removed", "added"):
+    def _spans(self, spans: Sequence[Span], at_added_end: bool) -> str:
+        """What goes stands before what comes, but not before an end that is added."""
+        ordered = list(with_a_word_before(spans) if at_added_end else spans)
+        kinds = [span.kind for span in ordered[-2:]]
+        if at_added_end and kinds == ["removed", "added"]:
             ordered[-2:] = ordered[:-3:-1]
         return "".join(map(self._span, ordered))
 
@@ -110,19 +94,18 @@ class Writer:
             if thing or not piece.thing:
                 yield replace(piece, thing=thing)
 
-    def _removed(self, part: Removed) -> str:
+    def _removed(self, part: Removed, mark: str) -> str:
         if isinstance(part.block, Table):
             return self._whole_table(part.block, "del")
-        change: Change = "moveFrom" if part.move else "del"
-        text = self._one_side(part.block, part.spans, "removed", change)
-        return self._changed_paragraph(part.block, text, change)
+        text = self._one_side(part.block, part.spans, "removed", "moveFrom" if part.move else "del")
+        properties = self._lists.old_properties(part.block.properties)
+        return _paragraph(replace(part.block, section=""), text, properties, mark)
 
-    def _added(self, part: Added) -> str:
+    def _added(self, part: Added, mark: str) -> str:
         if isinstance(part.block, Table):
             return self._whole_table(part.block, "ins")
-        change: Change = "moveTo" if part.move else "ins"
-        text = self._one_side(part.block, part.spans, "added", change)
-        return self._changed_paragraph(part.block, text, change)
+        text = self._one_side(part.block, part.spans, "added", "moveTo" if part.move else "ins")
+        return _paragraph(part.block, text, part.block.properties, mark)
 
     def _one_side(
         self, paragraph: Paragraph, spans: Sequence[Span], kind: str, change: Change
@@ -142,13 +125,6 @@ class Writer:
         deleted = change == "del"
         return self._revisions.around(change, runs(self._old(pieces), deleted=deleted))
 
-    def _changed_paragraph(self, paragraph: Paragraph, text: str, change: Change) -> str:
-        properties = paragraph.properties
-        if change in ("del", "moveFrom"):
-            properties = self._lists.old_properties(properties)
-            paragraph = replace(paragraph, section="")
-        return _paragraph(paragraph, text, properties, self._revisions.mark(change))
-
     def _whole_table(self, table: Table, change: Change) -> str:
         rows = "".join(self._whole_row(row, change) for row in table.rows)
         return f"<w:tbl>{table.properties}{rows}</w:tbl>"
@@ -160,8 +136,8 @@ class Writer:
 
     def _whole_cell(self, cell: Cell, change: Change) -> str:
         kind = Removed if change == "del" else Added
-        parts = [kind(block=block) for block in cell.blocks]
-        return _cell(cell, "".join(self._part(part, None) for part in parts))
+        placed = [Placed(kind(block=block), change) for block in cell.blocks]
+        return _cell(cell, "".join(self._part(each, None) for each in placed))
 
     def _row(self, row: MatchedRow) -> str:
         if row.old is None or row.new is None:
@@ -184,16 +160,9 @@ def _can_move(part: Removed | Added) -> bool:
     return isinstance(part.block, Paragraph)
 
 
-def _would_join(last: Part | None, part: Part) -> bool:
-    return _table_side(last) is not None and _table_side(part) not in (None, _table_side(last))
-
-
-def _table_side(part: Part | None) -> str | None:
-    if isinstance(part, MatchedTable):
-        return "both"
-    if isinstance(part, Removed | Added) and isinstance(part.block, Table):
-        return type(part).__name__
-    return None
+def _is_added_paragraph(placed: Placed | None) -> bool:
+    part = placed.part if placed else None
+    return isinstance(part, Added) and isinstance(part.block, Paragraph)
 
 
 def _paragraph(paragraph: Paragraph, text: str, properties: str, mark: str = "") -> str:
