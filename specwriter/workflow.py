@@ -65,7 +65,7 @@ def check(path: Path) -> CheckResult:
     if loaded.job is None:
         return CheckResult(source=loaded.source)
     solved, tied, broken = _reconciled(loaded.job)
-    rules = run_rules(loaded.job)
+    rules = run_rules(loaded.job, beside=tied)
     found = (*tied, *rules.findings)
     settled = settle(loaded.job, found, {*slugs(), *(each.slug for each in found)})
     order = _by_grade_and_place(loaded.source)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields, replace
 from typing import Any
 
-from specwriter.diagnostic import Finding, NotRun
+from specwriter.diagnostic import Finding, Grade, NotRun
 from specwriter.model import Area, Job
 from specwriter.rules.registry import RegisteredRule, all_rules
 
@@ -32,8 +32,13 @@ class RuleReport:
     ran: tuple[str, ...] = ()
 
 
-def run_rules(job: Job, rules: Iterable[RegisteredRule] | None = None) -> RuleReport:
-    """Every rule on every area that states what the rule needs; a broken rule stops no other."""
+def run_rules(
+    job: Job, rules: Iterable[RegisteredRule] | None = None, beside: Sequence[Finding] = ()
+) -> RuleReport:
+    """Every rule on every area that states what the rule needs; a broken rule stops no other.
+
+    ``beside`` are findings made elsewhere, which can be the cause of what a rule finds.
+    """
     findings: list[Finding] = []
     not_run: list[NotRun] = []
     defects: list[Defect] = []
@@ -50,7 +55,7 @@ def run_rules(job: Job, rules: Iterable[RegisteredRule] | None = None) -> RuleRe
         except Exception as error:
             defects.append(Defect(slug=rule.slug, error=f"{type(error).__name__}: {error}"))
     return RuleReport(
-        findings=tuple(_causes(findings, chosen)),
+        findings=tuple(_causes(findings, chosen, beside)),
         not_run=tuple(not_run),
         defects=tuple(defects),
         ran=tuple(ran),
@@ -92,10 +97,26 @@ def _signed(rule: RegisteredRule, finding: Finding) -> Finding:
     return replace(finding, slug=rule.slug, sources=rule.sources)
 
 
-def _causes(findings: list[Finding], rules: tuple[RegisteredRule, ...]) -> Iterator[Finding]:
-    """The findings without those whose cause is already reported in the same area."""
-    quiet_after = {rule.slug: rule.rule.quiet_after for rule in rules}
-    reported = {(finding.slug, finding.area) for finding in findings}
+def _causes(
+    findings: list[Finding], rules: tuple[RegisteredRule, ...], beside: Sequence[Finding]
+) -> Iterator[Finding]:
+    """The findings without those whose cause is already reported."""
+    by_slug = {rule.slug: rule.rule for rule in rules}
+    reported = {(finding.slug, finding.area) for finding in (*beside, *findings)}
+    clashing = {
+        _clause(each.path)
+        for finding in (*beside, *findings)
+        if finding.grade is Grade.CONFLICT
+        for each in finding.evidence
+    }
     for finding in findings:
-        if not any((cause, finding.area) in reported for cause in quiet_after[finding.slug]):
+        rule = by_slug[finding.slug]
+        in_conflict = {_clause(each.path) for each in finding.evidence} <= clashing
+        caused = any((cause, finding.area) in reported for cause in rule.quiet_after)
+        if not caused and not (rule.gap and in_conflict):
             yield finding
+
+
+def _clause(path: str) -> str:
+    """The requirement that a path belongs to: ``areas.mainline.groove``, ``pay_items.grinding``."""
+    return ".".join(path.split(".")[: 3 if path.startswith("areas.") else 2])

@@ -23,7 +23,9 @@ class Rule:
     ``applies_to`` names the textures that the rule is about; areas of another texture are none
     of its business and are not reported as left out.
     ``quiet_after`` names rules whose finding in the same area is the cause: this rule then says
-    nothing. ``base`` is the small job that the examples patch.
+    nothing. ``gap`` marks a rule that looks for what is missing: it says nothing on a requirement
+    that is part of a conflict, which must be rewritten anyhow. ``base`` is the job that the
+    examples patch.
     """
 
     title: str
@@ -32,6 +34,7 @@ class Rule:
     needs: tuple[str, ...] = ()
     applies_to: tuple[str, ...] = ()
     quiet_after: tuple[str, ...] = ()
+    gap: bool = False
     base: str = "diamond_grinding"
 
     def finding(

@@ -60,9 +60,11 @@ def test_an_accepted_finding_stays_in_sight(tmp_path: Path) -> None:
     path = tmp_path / "job.yaml"
     path.write_text(
         patched(
-            text_of("diamond_grinding"),
+            text_of("complete/diamond_grinding"),
             {
-                "areas.mainline.smoothness": {"index": "MRI", "instrument": "profilograph"},
+                "areas.mainline.smoothness.instrument": "profilograph",
+                "areas.mainline.smoothness.sensor": None,
+                "areas.mainline.smoothness.sensor_width": None,
                 "accepted": [entry],
             },
         ),

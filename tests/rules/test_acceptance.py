@@ -23,11 +23,12 @@ KNOWN = [rule.slug for rule in all_rules()]
 
 def settled(**changes: Any) -> Settlement:
     built = job(
-        "diamond_grinding",
+        "complete/diamond_grinding",
         {
             "project.date": "2027-04-01",
-            f"{RIDE}.index": "MRI",
             f"{RIDE}.instrument": "profilograph",
+            f"{RIDE}.sensor": None,
+            f"{RIDE}.sensor_width": None,
             "accepted": [{**ENTRY, **changes}],
         },
     )

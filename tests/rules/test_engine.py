@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from specwriter.diagnostic import Finding
+from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job
 from specwriter.rules import all_rules, run_rules
 from tests.support import job
@@ -22,7 +22,12 @@ def broken(job: Job) -> Iterator[Finding]:
 def test_a_broken_rule_is_named_and_the_others_still_run() -> None:
     bad = replace(BY_SLUG["index-unit"], slug="broken-rule", check=broken)
     clashing = job(
-        "diamond_grinding", {f"{RIDE}.index": "MRI", f"{RIDE}.instrument": "profilograph"}
+        "complete/diamond_grinding",
+        {
+            f"{RIDE}.instrument": "profilograph",
+            f"{RIDE}.sensor": None,
+            f"{RIDE}.sensor_width": None,
+        },
     )
 
     report = run_rules(clashing, [bad, *all_rules()])
@@ -47,6 +52,24 @@ def test_a_cause_silences_its_consequence_in_the_same_area_only() -> None:
     found = [(each.slug, each.area) for each in run_rules(both).findings]
 
     assert found == [("index-instrument", "mainline"), ("sensor-on-longitudinal-texture", "deck")]
+
+
+def test_a_gap_in_a_clause_that_clashes_is_not_reported_beside_the_clash() -> None:
+    no_test = {f"{RIDE}.test": None}
+    clash = Finding(
+        slug="elsewhere",
+        grade=Grade.CONFLICT,
+        basis="arithmetic",
+        title="",
+        area="mainline",
+        evidence=(Evidence(path=f"{RIDE}.index", label="", written=""),),
+        says="",
+    )
+    built = job("complete/diamond_grinding", no_test)
+
+    assert [each.slug for each in run_rules(built).findings] == ["requirement-without-test"]
+    assert run_rules(built, beside=[clash]).findings == ()
+    assert run_rules(built, beside=[replace(clash, grade=Grade.CAUTION)]).findings != ()
 
 
 def test_what_a_rule_lacks_is_named_at_its_root() -> None:

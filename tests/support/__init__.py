@@ -1,8 +1,12 @@
-"""Small jobs that everybody's tests start from, and a way to change one value in them.
+"""Jobs that everybody's tests start from, and a way to change one value in them.
+
+``jobs/`` holds the smallest job of each texture: sound as far as it goes, with most things left
+open. ``complete/`` holds a job of each texture in which nothing is left open.
 
 ::
 
-    job("longitudinal_grooving")                                    # raises no finding
+    job("longitudinal_grooving")                                    # holds together
+    job("complete/longitudinal_grooving")                           # raises no finding
     job("longitudinal_grooving", {"areas.mainline.land.width": "1/2 in"})
     patched(text_of("runway_grooving"), {"areas.runway.groove.depth": None})
 """
@@ -20,13 +24,15 @@ from specwriter.model import Job, build_job
 
 JOBS = Path(__file__).parent / "jobs"
 EXAMPLES = Path(__file__).parents[2] / "examples"
+SUPPORT = Path(__file__).parent
 TEXTURES = tuple(sorted(path.stem for path in JOBS.glob("*.yaml")))
 
 
 def text_of(name: str) -> str:
-    """The text of a minimal job (named by its texture) or of an example (named by its folder)."""
-    small = JOBS / f"{name}.yaml"
-    return (small if small.exists() else EXAMPLES / name / "job.yaml").read_text("utf-8")
+    """The text of a small job (its texture), a complete one, or an example (its folder)."""
+    ours = (folder / f"{name}.yaml" for folder in (JOBS, SUPPORT))
+    found = next((path for path in ours if path.exists()), EXAMPLES / name / "job.yaml")
+    return found.read_text("utf-8")
 
 
 def job(name: str, patches: Mapping[str, Any] | None = None) -> Job:
