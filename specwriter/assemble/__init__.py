@@ -1,6 +1,7 @@
 """Job + clause library → the document: choosing, drafting, numbering, closing."""
 
 from specwriter.assemble.document import Document, OpenDecision
+from specwriter.assemble.house import HouseError
 from specwriter.assemble.inspection import check_library
 from specwriter.assemble.library import Library, load_library
 from specwriter.assemble.provision import LibraryError, assemble
@@ -9,6 +10,7 @@ from specwriter.assemble.select import Choice, select
 __all__ = [
     "Choice",
     "Document",
+    "HouseError",
     "Library",
     "LibraryError",
     "OpenDecision",

@@ -7,6 +7,21 @@ from typing import Literal
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Numbering:
+    """How everything is numbered: patterns whose fields are counted.
+
+    ``{part}`` and ``{clause}`` count parts and clauses, ``{item}`` the items of a list. A form
+    may follow: ``{clause:02}`` for 01, ``:A`` and ``:a`` for letters, ``:I`` and ``:i`` for
+    Roman numerals. Whatever else stands in a pattern is printed as it is.
+    """
+
+    part: str = "{part}."
+    clause: str = "{part}.{clause}"
+    item: str = "({item:a})"
+    subitem: str = "({item:i})"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Run:
     """A stretch of text of one kind.
 
@@ -28,7 +43,7 @@ class Paragraph:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ListItem:
-    """One item of a lettered list; ``level`` 0 is (a), 1 is (i)."""
+    """One item of a list with its label; ``level`` 0 is the outer list, 1 the inner."""
 
     runs: tuple[Run, ...]
     label: str
@@ -131,7 +146,7 @@ class Clause:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Part:
-    """A part of the provision, such as "3. Construction Requirements"."""
+    """A part of the provision; ``number`` is printed as it is, such as "3." or "PART 3"."""
 
     id: str
     number: str
@@ -175,5 +190,7 @@ class Document:
     """What can hurt people, and who must settle it; printed on the front sheet."""
     unexpressed: tuple[str, ...] = ()
     """Paths of requirements that stand in the job but in no chosen clause."""
+    numbering: Numbering = Numbering()
+    page: Literal["letter", "a4"] = "letter"
     job_text: str = ""
     job_digest: str = ""

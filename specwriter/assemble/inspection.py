@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import cache
 
 from specwriter.assemble import subset
@@ -13,6 +13,7 @@ from specwriter.assemble.front_matter import fault_at
 from specwriter.assemble.language import condition
 from specwriter.assemble.library import Library
 from specwriter.assemble.markdown import MarkdownError, blocks_of
+from specwriter.assemble.outline import Outline
 from specwriter.assemble.page import CLOSING, OPENING
 from specwriter.assemble.registers import TABLE_IDS
 from specwriter.assemble.shape import REGISTER_NAMES, ShapeError, check_path
@@ -34,17 +35,31 @@ def check_library(library: Library) -> tuple[Fault, ...]:
         faults.append(fault_at("outline.yaml", 1, 1, "the library has no outline", todo))
     tables = {name for clause in library.clauses for name in table_ids(clause)}
     ids = {clause.id for clause in library.clauses}
-    parts = {part.id for part in library.outline.parts}
     for clause in library.clauses:
         faults += clause_faults(clause)
         faults += _targets(clause, ids, tables)
-        if clause.part not in parts and parts:
-            says = f"the outline has no part '{clause.part}'"
-            line = clause.line_of("part")
-            faults.append(
-                fault_at(clause.file, line, 1, says, f"known: {', '.join(sorted(parts))}")
-            )
+    faults += unplaced(library.outline, library.clauses)
+    faults += _numberings(library)
     return tuple(sorted(faults, key=lambda f: (f.place.file, f.place.line, f.place.column)))
+
+
+def unplaced(outline: Outline, clauses: Sequence[LibraryClause]) -> Iterator[Fault]:
+    """Clauses for which a house format has no part."""
+    known = sorted({held for part in outline.parts for held in part.held if "." not in held})
+    for clause in clauses if outline.parts else ():
+        if outline.place_of(clause) is None:
+            says = f"the house format '{outline.name}' has no part '{clause.part}'"
+            yield fault_at(
+                clause.file, clause.line_of("part"), 1, says, f"known: {', '.join(known)}"
+            )
+
+
+def _numberings(library: Library) -> Iterator[Fault]:
+    known = library.formats.numberings
+    for outline in library.formats.outlines.values():
+        if outline.numbering not in known:
+            says = f"there is no numbering '{outline.numbering}'"
+            yield fault_at(outline.file, outline.line, 1, says, f"there are: {', '.join(known)}")
 
 
 def table_ids(clause: LibraryClause) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from specwriter.assemble.clause import LibraryClause, read_clause
 from specwriter.assemble.front_matter import fault_at
-from specwriter.assemble.outline import NO_OUTLINE, Outline, read_outline
+from specwriter.assemble.outline import NO_FORMATS, Formats, Outline, read_outline
 from specwriter.diagnostic import Fault
 
 _OUTLINE = "outline.yaml"
@@ -16,11 +16,22 @@ _OUTLINE = "outline.yaml"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Library:
-    """Clauses in the order of id, the outline, and what could not be read."""
+    """Clauses in the order of id, the house formats, and what could not be read.
+
+    ``replaced`` names, for each id that a user's folder has taken over, the file that gave way.
+    """
 
     clauses: tuple[LibraryClause, ...]
-    outline: Outline
+    formats: Formats
     faults: tuple[Fault, ...] = ()
+    replaced: tuple[tuple[str, str], ...] = ()
+    own: str = ""
+    """How the folder of the user is named; empty without one."""
+
+    @property
+    def outline(self) -> Outline:
+        """The format that is used where the job names none."""
+        return self.formats.usual
 
 
 def library_root() -> Path:
@@ -43,7 +54,7 @@ def load_library(extra: Path | None = None) -> Library:
         fault = fault_at(str(extra), 1, 1, says, "name an existing folder")
         return Library(
             clauses=library.clauses,
-            outline=library.outline,
+            formats=library.formats,
             faults=(*library.faults, fault),
         )
     return merged(library, read_folder(extra, str(extra)))
@@ -51,17 +62,20 @@ def load_library(extra: Path | None = None) -> Library:
 
 def merged(base: Library, extra: Library) -> Library:
     """The clauses of both; where both have an id, that of ``extra``."""
-    by_id = {clause.id: clause for clause in (*base.clauses, *extra.clauses)}
+    ours = {clause.id: clause for clause in base.clauses}
+    by_id = ours | {clause.id: clause for clause in extra.clauses}
     return Library(
         clauses=tuple(by_id[key] for key in sorted(by_id)),
-        outline=extra.outline if extra.outline.parts else base.outline,
+        formats=extra.formats.over(base.formats) if extra.formats.outlines else base.formats,
         faults=(*base.faults, *extra.faults),
+        replaced=tuple((c.id, ours[c.id].file) for c in extra.clauses if c.id in ours),
+        own=extra.own,
     )
 
 
 def read_folder(root: Path, shown: str) -> Library:
     """The clauses in one folder; ``shown`` is how its files are named in messages."""
-    outline, faults = NO_OUTLINE, []
+    formats, faults = NO_FORMATS, []
     clauses: list[LibraryClause] = []
     for path, file in _files(root, shown):
         try:
@@ -71,13 +85,13 @@ def read_folder(root: Path, shown: str) -> Library:
             faults.append(fault_at(file, 1, 1, "this file cannot be read as text", todo))
             continue
         if path.name == _OUTLINE:
-            outline, found = read_outline(text, file)
+            formats, found = read_outline(text, file)
         else:
             name = ".".join(path.relative_to(root).with_suffix("").parts)
             clause, found = read_clause(text, file, name)
             clauses += [clause] if clause else []
         faults += found
-    return Library(clauses=tuple(clauses), outline=outline, faults=tuple(faults))
+    return Library(clauses=tuple(clauses), formats=formats, faults=tuple(faults), own=shown)
 
 
 def _files(root: Path, shown: str) -> Iterator[tuple[Path, str]]:

@@ -65,25 +65,6 @@ def plain_text(runs: Sequence[Run]) -> str:
     return "".join(run.text for run in runs)
 
 
-def letter(number: int) -> str:
-    """Label of a first-level item: 1 → (a), 27 → (aa)."""
-    text = ""
-    while number:
-        number, rest = divmod(number - 1, 26)
-        text = chr(ord("a") + rest) + text
-    return f"({text})"
-
-
-def roman(number: int) -> str:
-    """Label of a second-level item: 4 → (iv)."""
-    signs = ((50, "l"), (40, "xl"), (10, "x"), (9, "ix"), (5, "v"), (4, "iv"), (1, "i"))
-    text = ""
-    for value, sign in signs:
-        count, number = divmod(number, value)
-        text += sign * count
-    return f"({text})"
-
-
 @dataclass(slots=True)
 class _Reader:
     tokens: list[Token]
@@ -228,9 +209,9 @@ class _Reader:
         token = self.take()
         if token.type != "paragraph_open":
             self.fault("a list item begins with its text", "write the text after the number")
-        label = roman(number) if level else letter(number)
         runs = tuple(self.inline())
-        self.made.append(ListItem(runs=runs, label=label, level=level, starts=number == 1))
+        # The label comes with the numbering of the house format.
+        self.made.append(ListItem(runs=runs, label="", level=level, starts=number == 1))
         while (token := self.take()).type != "list_item_close":
             if token.type == "ordered_list_open" and level == 0:
                 self.listing(1)

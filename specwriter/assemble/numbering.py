@@ -7,7 +7,17 @@ from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from specwriter.assemble.clause import LibraryClause
-from specwriter.assemble.document import Block, Clause, Figure, Part, Run, Table
+from specwriter.assemble.counting import counted
+from specwriter.assemble.document import (
+    Block,
+    Clause,
+    Figure,
+    ListItem,
+    Numbering,
+    Part,
+    Run,
+    Table,
+)
 from specwriter.assemble.front_matter import fault_at
 from specwriter.assemble.outline import Outline
 from specwriter.diagnostic import Fault
@@ -23,25 +33,28 @@ class Draft:
     blocks: tuple[Block, ...]
 
 
-def numbered(outline: Outline, drafts: Sequence[Draft]) -> tuple[tuple[Part, ...], list[Fault]]:
+def numbered(
+    outline: Outline, numbering: Numbering, drafts: Sequence[Draft]
+) -> tuple[tuple[Part, ...], list[Fault]]:
     """The parts with all numbers set; faults for references that lead nowhere."""
-    parts = _with_captions_numbered(_parts(outline, drafts))
+    parts = _with_blocks_numbered(_parts(outline, numbering, drafts), numbering)
     clauses = [clause for part in parts for clause in part.clauses]
-    numbers = {clause.id: clause.number for clause in clauses}
+    # Word prints a reference without the full stop behind a number.
+    numbers = {clause.id: clause.number.rstrip(".") for clause in clauses}
     blocks = [block for clause in clauses for block in clause.blocks]
     numbers |= {b.id: str(b.number) for b in blocks if isinstance(b, Table | Figure)}
     faults = [*_lost(drafts, numbers), *_doubled(drafts)]
     return tuple(_resolved(part, numbers) for part in parts), faults
 
 
-def _parts(outline: Outline, drafts: Sequence[Draft]) -> list[Part]:
+def _parts(outline: Outline, numbering: Numbering, drafts: Sequence[Draft]) -> list[Part]:
     parts = []
     for index, heading in enumerate(outline.parts, start=1):
-        own = [draft for draft in drafts if draft.source.part == heading.id]
+        own = [draft for draft in drafts if _part_of(draft, outline) == index - 1]
         clauses = tuple(
             Clause(
                 id=draft.source.id,
-                number=outline.number_of(index, number),
+                number=counted(numbering.clause, {"part": index, "clause": number}),
                 title=draft.source.title,
                 blocks=draft.blocks,
             )
@@ -50,22 +63,28 @@ def _parts(outline: Outline, drafts: Sequence[Draft]) -> list[Part]:
         parts.append(
             Part(
                 id=heading.id,
-                number=outline.number_of(index),
+                number=counted(numbering.part, {"part": index}),
                 title=heading.title,
-                clauses=clauses or (_not_used(outline, heading.id, index),),
+                clauses=clauses or (_not_used(outline, numbering, heading.id, index),),
             )
         )
     return parts
 
 
-def _not_used(outline: Outline, part: str, index: int) -> Clause:
-    number = outline.number_of(index, 1)
+def _part_of(draft: Draft, outline: Outline) -> int:
+    place = outline.place_of(draft.source)
+    return place[0] if place else len(outline.parts)
+
+
+def _not_used(outline: Outline, numbering: Numbering, part: str, index: int) -> Clause:
+    number = counted(numbering.clause, {"part": index, "clause": 1})
     return Clause(id=f"{part}.not_used", number=number, title=outline.not_used, blocks=())
 
 
-def _with_captions_numbered(parts: list[Part]) -> list[Part]:
-    """Tables and figures are counted through the document, each kind by itself."""
+def _with_blocks_numbered(parts: list[Part], numbering: Numbering) -> list[Part]:
+    """Tables and figures are counted through the document, list items in their lists."""
     count = {Table: 0, Figure: 0}
+    items = [0, 0]
     made = []
     for part in parts:
         clauses = []
@@ -75,6 +94,10 @@ def _with_captions_numbered(parts: list[Part]) -> list[Part]:
                 if isinstance(block, Table | Figure):
                     count[type(block)] += 1
                     block = replace(block, number=count[type(block)])
+                elif isinstance(block, ListItem):
+                    items[block.level] = 1 if block.starts else items[block.level] + 1
+                    pattern = numbering.subitem if block.level else numbering.item
+                    block = replace(block, label=counted(pattern, {"item": items[block.level]}))
                 blocks.append(block)
             clauses.append(replace(clause, blocks=tuple(blocks)))
         made.append(replace(part, clauses=tuple(clauses)))

@@ -14,7 +14,8 @@ from specwriter.assemble.clause import LibraryClause
 from specwriter.assemble.closure import unexpressed
 from specwriter.assemble.document import Document, OpenDecision, Part
 from specwriter.assemble.front_matter import fault_at
-from specwriter.assemble.inspection import check_library
+from specwriter.assemble.house import house_format, house_numbering, paper
+from specwriter.assemble.inspection import check_library, unplaced
 from specwriter.assemble.labels import label
 from specwriter.assemble.language import render
 from specwriter.assemble.library import Library
@@ -51,12 +52,17 @@ def assemble(
 
     ``status`` goes into the header of every page; ``job_text`` and ``job_digest`` travel with
     the document. Raises ``LibraryError`` when the library has faults, or a clause refers to one
-    that this job does not have.
+    that this job does not have; ``HouseError`` when it lacks the format that the job names.
     """
     if faults := check_library(library):
         raise LibraryError(faults)
-    drafted = [_draft(choice.clause, job) for choice in select(job, library) if choice.chosen]
-    parts, lost = numbered(library.outline, [item.draft for item in drafted])
+    outline = house_format(job, library)
+    numbering = house_numbering(job, library, outline)
+    choices = [choice.clause for choice in select(job, library, outline) if choice.chosen]
+    if faults := tuple(unplaced(outline, choices)):
+        raise LibraryError(faults)
+    drafted = [_draft(clause, job) for clause in choices]
+    parts, lost = numbered(outline, numbering, [item.draft for item in drafted])
     if lost:
         raise LibraryError(lost)
     opening = opening_of(job)
@@ -79,6 +85,8 @@ def assemble(
             [item.draft.source for item in drafted],
             set(chain.from_iterable(item.page.printed for item in drafted)),
         ),
+        numbering=numbering,
+        page=paper(job),
         job_text=job_text,
         job_digest=job_digest,
     )

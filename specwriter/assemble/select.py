@@ -10,6 +10,7 @@ from specwriter.assemble.clause import LibraryClause
 from specwriter.assemble.labels import words
 from specwriter.assemble.language import Register, holds
 from specwriter.assemble.library import Library
+from specwriter.assemble.outline import Outline
 from specwriter.assemble.registers import REGISTERS
 from specwriter.assemble.view import Figures, Many, area_views, job_view
 from specwriter.model import Job
@@ -24,10 +25,14 @@ class Choice:
     because: str
 
 
-def select(job: Job, library: Library) -> tuple[Choice, ...]:
-    """A choice for every clause, in the order of parts, ``order`` and id."""
-    parts = [part.id for part in library.outline.parts]
-    ordered = sorted(library.clauses, key=lambda c: (parts.index(c.part), c.order, c.id))
+def select(job: Job, library: Library, outline: Outline | None = None) -> tuple[Choice, ...]:
+    """A choice for every clause, in the order of the house format, ``order`` and id.
+
+    A clause for which the format has no part comes last.
+    """
+    house = outline or library.outline
+    last = (len(house.parts), 0)
+    ordered = sorted(library.clauses, key=lambda c: (house.place_of(c) or last, c.order, c.id))
     return tuple(_choice(clause, job) for clause in ordered)
 
 
@@ -36,6 +41,7 @@ def names_for(clause: LibraryClause, job: Job) -> Mapping[str, Any]:
     view = job_view(job)
     return {
         "project": view.read("project"),
+        "settings": view.read("settings"),
         "conditions": view.read("conditions"),
         "residue": view.read("residue"),
         "trial_section": view.read("trial_section"),

@@ -99,7 +99,7 @@ def shape_of(hint: Any) -> Shape:
 
 def _base() -> dict[str, Shape]:
     job = Shape("noun", Job)
-    single = ("project", "conditions", "residue", "trial_section", "sequence")
+    single = ("project", "settings", "conditions", "residue", "trial_section", "sequence")
     names = {name: job.read(name) for name in single}
     for name in ("areas", "pay_items", "submittals"):
         names[name] = Shape("many", inner=job.read(name).member)

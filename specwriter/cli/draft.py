@@ -100,7 +100,7 @@ def _stem(result: CheckResult) -> str:
 
 
 def _write(result: CheckResult, targets: dict[str, Path], clauses: Path | None, force: bool) -> int:
-    from specwriter.assemble import LibraryError
+    from specwriter.assemble import HouseError, LibraryError
     from specwriter.workflow import draft
 
     try:
@@ -109,6 +109,9 @@ def _write(result: CheckResult, targets: dict[str, Path], clauses: Path | None, 
         for fault in error.faults:
             say(f"{fault.place}: {fault.says}" + (f"; {fault.todo}" if fault.todo else ""))
         return exit_codes.USAGE if clauses else exit_codes.DEFECT
+    except HouseError as error:
+        say(f"{result.source.place(error.path)}: {error.says}; {error.todo}")
+        return exit_codes.USAGE
     write_all({path: drafted.contents[each] for each, path in targets.items()}, force=force)
     for path in targets.values():
         say(f"wrote {path}")

@@ -15,6 +15,10 @@ class Settings(Node):
 
     duty_verb: Literal["shall", "must", "imperative"] | None = None
     undated_references: Literal["refused", "edition_at_advertisement"] | None = None
+    house_format: str | None = None
+    numbering: str | None = None
+    page: Literal["letter", "a4"] | None = None
+    precedence: tuple[str, ...] = ()
     overlap: Quantity | None = None
     head_width: Quantity | None = None
     wheelbase: Quantity | None = None

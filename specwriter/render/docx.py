@@ -14,7 +14,8 @@ from string import Template
 
 from specwriter.assemble.document import Document
 from specwriter.render.docx_body import Body, list_numberings
-from specwriter.render.docx_numbers import level_texts
+from specwriter.render.docx_numbers import number_values
+from specwriter.render.docx_page import PAPERS, text_width
 from specwriter.render.docx_picture import part_name, relations
 from specwriter.render.docx_xml import field, paragraph, run, xml_text
 from specwriter.render.front import (
@@ -62,15 +63,17 @@ def _values(document: Document, body: Body) -> dict[str, str]:
     )
     if document.closing:
         content += paragraph(run(document.closing), "Closing")
-    part_number, clause_number = level_texts(document)
+    across, down = PAPERS[document.page]
     plain = ("title", "subtitle", "agency", "job_text", "job_digest")
     return {
         **{name: xml_text(getattr(document, name)) for name in plain},
         "moment": f"{_day(document.date)}T00:00:00Z",
         "header": _header(document),
         "footer": _footer(document),
-        "part_number": xml_text(part_number),
-        "clause_number": xml_text(clause_number),
+        **number_values(document),
+        "page_width": str(across),
+        "page_height": str(down),
+        "text_width": str(text_width(document)),
         "lists": list_numberings(body.lists),
         "pictures": relations(len(body.pictures)),
         "body": content,

@@ -14,6 +14,7 @@ from specwriter.assemble.document import (
     Run,
     Table,
 )
+from specwriter.render.docx_page import text_width
 from specwriter.render.docx_picture import picture_of, picture_xml
 from specwriter.render.docx_table import indent, table_xml
 from specwriter.render.docx_xml import bookmarked, field, paragraph, run
@@ -31,6 +32,7 @@ class Body:
     def __init__(self, document: Document) -> None:
         self.lists = 0
         self.pictures: list[bytes] = []
+        self._page = text_width(document)
         clauses = [clause for part in document.parts for clause in part.clauses]
         blocks = [block for clause in clauses for block in clause.blocks]
         self._captioned = {block.id for block in blocks if isinstance(block, Table | Figure)}
@@ -60,7 +62,7 @@ class Body:
             case ListItem():
                 return self._item(block, space)
             case Table():
-                return self._caption(block) + table_xml(block, self.runs)
+                return self._caption(block) + table_xml(block, self.runs, self._page)
             case Figure():
                 return self._figure(block)
 
@@ -68,7 +70,7 @@ class Body:
         self.pictures.append(picture_of(figure))
         number = self._target(field(r"SEQ Figure \* ARABIC", str(figure.number)), figure.id)
         caption = run("Figure ") + number + run(f". {figure.caption}")
-        picture = picture_xml(figure, self.pictures[-1], len(self.pictures))
+        picture = picture_xml(figure, self.pictures[-1], len(self.pictures), self._page)
         return picture + paragraph(caption, "FigureCaption")
 
     def _item(self, item: ListItem, space: str) -> str:

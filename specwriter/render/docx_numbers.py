@@ -1,54 +1,54 @@
-"""The counting pattern of Word that gives the numbers of the tree."""
+"""The numbering of the tree as Word counts it: a text and a form for each level."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
 
-from specwriter.assemble.document import Document
+from specwriter.assemble.document import Document, Numbering
+from specwriter.render.docx_xml import xml_text
 
-Counted = tuple[tuple[int, ...], str]
-"""How often each level has been counted, and the number that the tree prints."""
-
-
-def level_texts(document: Document) -> tuple[str, str]:
-    """What Word prints before a part and before a clause, such as ``%1.`` and ``%1.%2``.
-
-    Raises ``ValueError`` when no pattern gives every number of the tree.
-    """
-    parts: list[Counted] = []
-    clauses: list[Counted] = []
-    for count, part in enumerate(document.parts, start=1):
-        parts.append(((count,), f"{part.number}."))
-        own = enumerate(part.clauses, start=1)
-        clauses += [((count, place), clause.number) for place, clause in own]
-    return _pattern(parts, "%1."), _pattern(clauses, "%1.%2")
+_FIELD = re.compile(r"\{(part|clause|item)(?::(\w+))?\}")
+_FORMS = {
+    "": "decimal",
+    "02": "decimalZero",
+    "a": "lowerLetter",
+    "A": "upperLetter",
+    "i": "lowerRoman",
+    "I": "upperRoman",
+}
+_LETTER = 135
+"""Twips that a letter of a heading's number takes at most on the average; found by trial."""
 
 
-def _pattern(numbers: Sequence[Counted], usual: str) -> str:
-    if all(_counted(usual, counts) == number for counts, number in numbers):
-        return usual
-    counts, first = numbers[0]
-    for pattern in sorted(_readings(first, counts), key=_levels, reverse=True):
-        if all(_counted(pattern, counts) == number for counts, number in numbers):
-            return pattern
-    raise ValueError(f"a Word file cannot count the numbers that begin with '{first}'")
+def number_values(document: Document) -> dict[str, str]:
+    """What stands for each number in the template of the numbering part."""
+    numbering = document.numbering
+    room = max(720, number_width(document))
+    return {
+        **_level("part", numbering.part, _form_of_part(numbering), {"part": 1}),
+        **_level("clause", numbering.clause, "", {"part": 1, "clause": 2}),
+        **_level("item", numbering.item, "", {"item": 1}),
+        **_level("subitem", numbering.subitem, "", {"item": 2}),
+        "number_room": str(room),
+    }
 
 
-def _readings(text: str, counts: tuple[int, ...]) -> Iterator[str]:
-    """Every pattern that may stand behind a number, levels before literal digits."""
-    if not text:
-        yield ""
-        return
-    for level, count in enumerate(counts, start=1):
-        if text.startswith(str(count)):
-            yield from (f"%{level}{rest}" for rest in _readings(text[len(str(count)) :], counts))
-    yield from (text[0] + rest for rest in _readings(text[1:], counts))
+def number_width(document: Document) -> int:
+    """Twips that the longest number of a part or clause takes, with the gap behind it."""
+    numbers = [part.number for part in document.parts]
+    numbers += [clause.number for part in document.parts for clause in part.clauses]
+    return 180 + _LETTER * max(map(len, numbers), default=0)
 
 
-def _levels(pattern: str) -> int:
-    return len(set(re.findall(r"%\d", pattern)))
+def _level(name: str, pattern: str, form: str, levels: dict[str, int]) -> dict[str, str]:
+    """Text and form of a level; the last field of its pattern is the one that it counts."""
+    fields = list(_FIELD.finditer(pattern))
+    counted = form or (fields[-1][2] or "" if fields else "")
+    text = _FIELD.sub(lambda found: f"%{levels[found[1]]}", pattern)
+    return {f"{name}_number": xml_text(text), f"{name}_form": _FORMS[counted]}
 
 
-def _counted(pattern: str, counts: tuple[int, ...]) -> str:
-    return re.sub(r"%(\d)", lambda found: str(counts[int(found[1]) - 1]), pattern)
+def _form_of_part(numbering: Numbering) -> str:
+    """The form of the part, which its own number may lack."""
+    fields = (*_FIELD.finditer(numbering.part), *_FIELD.finditer(numbering.clause))
+    return next((found[2] or "" for found in fields if found[1] == "part"), "")

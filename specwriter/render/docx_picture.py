@@ -3,22 +3,27 @@
 from __future__ import annotations
 
 from specwriter.assemble.document import Figure
+from specwriter.render.docx_page import INDENT
 from specwriter.render.docx_xml import paragraph, xml_text
 from specwriter.render.figure.picture import figure_png, pixels
 
-_WIDTH = 5_486_400
-"""English metric units of six inches: the page between its margins, less the indent of text."""
+_TWIP = 635
+"""English metric units in a twip."""
 
 _PICTURE = "http://schemas.openxmlformats.org/drawingml/2006/picture"
 _RELATION = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/image"
 
 
-def picture_xml(figure: Figure, png: bytes, number: int) -> str:
-    """A paragraph with the picture; ``number`` is that of the part and of the relation."""
+def picture_xml(figure: Figure, png: bytes, number: int, page: int) -> str:
+    """A paragraph with the picture, as wide as the text of a clause.
+
+    ``number`` is that of the part and of the relation, ``page`` the twips between the margins.
+    """
     across, down = pixels(png)
-    height = _WIDTH * down // across
+    width = (page - INDENT) * _TWIP
+    height = width * down // across
     name, text = f"Figure {figure.number}", xml_text(figure.description)
-    size = f'cx="{_WIDTH}" cy="{height}"'
+    size = f'cx="{width}" cy="{height}"'
     drawing = (
         f'<w:r><w:drawing><wp:inline distT="0" distB="0" distL="0" distR="0"><wp:extent {size}/>'
         f'<wp:docPr id="{number}" name="{name}" descr="{text}"/>'

@@ -5,13 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 
 from specwriter.assemble.document import Run, Table
+from specwriter.render.docx_page import INDENT
 from specwriter.render.docx_xml import paragraph, run, xml_text
-
-PAGE = 9360
-"""Twips between the margins: letter paper with margins of one inch."""
-
-INDENT = 720
-"""Twips from the margin, as far as the text of a clause."""
 
 _MANY_COLUMNS = 6
 _SHORT = 6
@@ -30,9 +25,12 @@ def indent(table: Table) -> int:
     return 0 if len(table.header) >= _MANY_COLUMNS else INDENT
 
 
-def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str]) -> str:
-    """The table without its caption; a caption between two keeps Word from joining them."""
-    room = PAGE - indent(table)
+def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str], page: int) -> str:
+    """The table without its caption; a caption between two keeps Word from joining them.
+
+    ``page`` is the width between the margins, in twips.
+    """
+    room = page - indent(table)
     shares = table.widths or (1,) * len(table.header)
     widths = column_widths(shares, _longest_words(table), room)
     head = _row([run(text) for text in table.header], widths, "TableHead", header=True)

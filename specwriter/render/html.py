@@ -31,8 +31,9 @@ _TAGS = {"strong": "strong", "emphasis": "em"}
 
 
 def render_html(document: Document) -> str:
-    """The provision as one page that reads on a telephone and prints on letter paper."""
+    """The provision as one page that reads on a telephone and prints on the paper of the house."""
     style = Path(__file__).with_name("page.css").read_text(encoding="utf-8")
+    style = style.replace("size: letter", f"size: {document.page}")
     lines = [
         "<!DOCTYPE html>",
         '<html lang="en">',
@@ -90,7 +91,7 @@ def _title(document: Document) -> Iterable[str]:
 
 def _part(part: Part) -> Iterable[str]:
     yield f'<section id="part-{escape(part.id)}">'
-    yield f'<h2><span class="number">{escape(part.number)}.</span> {escape(part.title)}</h2>'
+    yield f'<h2><span class="number">{escape(part.number)}</span> {escape(part.title)}</h2>'
     for clause in part.clauses:
         yield from _clause(clause)
     yield "</section>"

@@ -32,9 +32,9 @@ def render_markdown(document: Document) -> str:
     """The provision as CommonMark, ending in one line break."""
     blocks = [*_front(document), *_title(document)]
     for part in document.parts:
-        blocks.append(f"## {part.number}. {escaped(part.title)}")
+        blocks.append(f"## {_signs(part.number)} {escaped(part.title)}")
         for clause in part.clauses:
-            blocks.append(f"### {clause.number} {escaped(clause.title)}")
+            blocks.append(f"### {_signs(clause.number)} {escaped(clause.title)}")
             blocks += [_block(block) for block in clause.blocks]
     if document.closing:
         blocks.append(f"**{escaped(document.closing)}**")
@@ -43,8 +43,12 @@ def render_markdown(document: Document) -> str:
 
 def escaped(text: str) -> str:
     """Text that CommonMark reads back as the same characters, at the start of a line too."""
-    flat = _SPECIAL.sub(r"\\\1", " ".join(text.split("\n")))
-    return _LEADING.sub(_guarded, flat)
+    return _LEADING.sub(_guarded, _signs(text))
+
+
+def _signs(text: str) -> str:
+    """Text that CommonMark reads back as the same characters within a line."""
+    return _SPECIAL.sub(r"\\\1", " ".join(text.split("\n")))
 
 
 def _guarded(match: re.Match[str]) -> str:

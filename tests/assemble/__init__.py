@@ -6,7 +6,7 @@ from specwriter.assemble import Document, assemble
 from specwriter.assemble.clause import LibraryClause, read_clause
 from specwriter.assemble.document import Block, Figure, Run, Table
 from specwriter.assemble.library import Library
-from specwriter.assemble.outline import Outline, OutlinePart
+from specwriter.assemble.outline import Outline, OutlinePart, single
 from specwriter.model import Job
 
 OUTLINE = Outline(
@@ -27,7 +27,7 @@ def clause(body: str, name: str = "common.one", **front: str) -> LibraryClause:
 
 
 def library(*clauses: LibraryClause) -> Library:
-    return Library(clauses=clauses, outline=OUTLINE)
+    return Library(clauses=clauses, formats=single(OUTLINE))
 
 
 def document(job: Job, *bodies: str, **front: str) -> Document:

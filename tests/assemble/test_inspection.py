@@ -92,7 +92,7 @@ def test_a_missing_folder_is_a_fault(tmp_path: Path) -> None:
     [
         ("default: five_part", "", "'default' is missing"),
         ("default: five_part", "default: other", "'other' is missing"),
-        ("title: Description", "name: Description", "'title' is missing"),
+        ("title: Description", "name: Description", "'name' is not a key"),
         ("not_used: Not used", "empty: x", "'empty' is not a key"),
         ("  five_part:", "  five_part: [", "not readable YAML"),
     ],
@@ -109,7 +109,7 @@ def test_a_broken_outline_is_a_fault(tmp_path: Path, old: str, new: str, says: s
 def test_an_empty_library_says_that_it_has_no_outline() -> None:
     assert (
         "no outline"
-        in check_library(Library(clauses=(), outline=read_folder(Path("/none"), "x").outline))[
+        in check_library(Library(clauses=(), formats=read_folder(Path("/none"), "x").formats))[
             0
         ].says
     )

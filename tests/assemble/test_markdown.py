@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from specwriter.assemble.document import ListItem, Note, Paragraph, Run
-from specwriter.assemble.markdown import MarkdownError, blocks_of, letter, roman
+from specwriter.assemble.markdown import MarkdownError, blocks_of
 from specwriter.assemble.page import CLOSING, OPENING
 from tests.assemble import shown, texts
 from tests.support import job
@@ -24,16 +24,16 @@ def test_lines_of_a_paragraph_are_joined_and_emphasis_is_kept() -> None:
     )
 
 
-def test_lists_are_lettered_and_begin_again() -> None:
+def test_lists_have_two_levels_and_begin_again() -> None:
     made = blocks_of("1. one\n   1. inner\n   1. next\n1. two\n\nText.\n\n1. three\n")
 
-    items = [(b.label, b.level, b.starts) for b in made if isinstance(b, ListItem)]
+    items = [(b.level, b.starts) for b in made if isinstance(b, ListItem)]
     assert items == [
-        ("(a)", 0, True),
-        ("(i)", 1, True),
-        ("(ii)", 1, False),
-        ("(b)", 0, False),
-        ("(a)", 0, True),
+        (0, True),
+        (1, True),
+        (1, False),
+        (0, False),
+        (0, True),
     ]
 
 
@@ -92,17 +92,3 @@ def test_marks_take_the_emphasis_around_them_except_blanks() -> None:
     (paragraph,) = blocks_of(f"**{OPENING}0{CLOSING} {OPENING}1{CLOSING}**", marked)
 
     assert shown(paragraph.runs) == "<strong:a ><blank:[b]>"  # type: ignore[union-attr]
-
-
-@pytest.mark.parametrize(
-    ("number", "label"), [(1, "(a)"), (26, "(z)"), (27, "(aa)"), (52, "(az)"), (53, "(ba)")]
-)
-def test_letters_go_on_after_z(number: int, label: str) -> None:
-    assert letter(number) == label
-
-
-@pytest.mark.parametrize(
-    ("number", "label"), [(1, "(i)"), (4, "(iv)"), (9, "(ix)"), (14, "(xiv)"), (49, "(xlix)")]
-)
-def test_roman_numbers(number: int, label: str) -> None:
-    assert roman(number) == label

@@ -15,9 +15,9 @@ def test_parts_keep_their_numbers_when_they_are_empty() -> None:
     made = document(job("diamond_grinding"), "One.", "Two.")
 
     assert [(p.number, p.title) for p in made.parts] == [
-        ("1", "Description"),
-        ("2", "Materials"),
-        ("3", "Construction Requirements"),
+        ("1.", "Description"),
+        ("2.", "Materials"),
+        ("3.", "Construction Requirements"),
     ]
     assert [(c.number, c.title, c.blocks) for c in made.parts[1].clauses] == [
         ("2.1", "Not used", ())

@@ -95,3 +95,18 @@ def test_requirements_that_no_clause_states_are_counted(
 
     assert code == exit_codes.OK
     assert "no clause states" in capsys.readouterr().err
+
+
+def test_a_house_format_that_does_not_exist_is_refused_at_its_line(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    job = tmp_path / "job.yaml"
+    job.write_text(
+        text_of("diamond_grinding") + "settings:\n  house_format: three_parts\n", "utf-8"
+    )
+
+    code = outcome(["draft", str(job), "--to", str(tmp_path / "out")])
+
+    assert code == exit_codes.USAGE
+    assert "house format 'three_parts'; did you mean 'three_part'?" in capsys.readouterr().err
+    assert not (tmp_path / "out").exists()

@@ -94,7 +94,7 @@ def clause(id: str, number: str, title: str, text: str) -> Clause:
 PARTS = (
     Part(
         id="general",
-        number="1",
+        number="1.",
         title="General",
         clauses=(
             clause("scope", "1.1", "Scope", "This work consists of cutting grooves. " * 6),
@@ -103,7 +103,7 @@ PARTS = (
     ),
     Part(
         id="work",
-        number="2",
+        number="2.",
         title="Construction Requirements",
         clauses=(TEXTURE, clause("payment", "2.2", "Payment", "Paid by the square metre. " * 9)),
     ),

@@ -78,7 +78,7 @@ def test_numbers_counted_by_word_are_those_of_the_tree() -> None:
 def _numbered(document: Document) -> list[tuple[str, str]]:
     labels = []
     for part in document.parts:
-        labels.append((f"{part.number}.", part.title))
+        labels.append((part.number, part.title))
         for clause in part.clauses:
             labels.append((clause.number, clause.title))
             labels += [
@@ -239,32 +239,3 @@ def test_a_short_table_stays_on_one_page_and_a_long_one_may_break() -> None:
     )
     assert short == [True, True, True, True, False]
     assert not any(long)
-
-
-@pytest.mark.parametrize(
-    ("part", "clause"), [("{p}", "{p}.{c}"), ("62{p}", "62{p}-{c}"), ("P{p}", "{p}{c}")]
-)
-def test_word_counts_the_numbers_of_any_house_format(part: str, clause: str) -> None:
-    parts = tuple(
-        replace(
-            each,
-            number=part.format(p=p),
-            clauses=tuple(
-                replace(own, number=clause.format(p=p, c=c))
-                for c, own in enumerate(each.clauses, start=1)
-            ),
-        )
-        for p, each in enumerate(SAMPLE.parts, start=1)
-    )
-    document = replace(SAMPLE, parts=parts)
-    content = render_docx(document)
-    numbering = word.Numbering(content)
-    body = word.part(content, "word/document.xml")
-    labels = [(numbering.label(each), word.text_of(each)) for each in body.iter(f"{W}p")]
-    assert [pair for pair in labels if pair[0] not in ("", "•")] == list(_numbered(document))
-
-
-def test_numbers_without_a_pattern_are_refused() -> None:
-    first, second = SAMPLE.parts
-    with pytest.raises(ValueError, match="begin with '1"):
-        render_docx(replace(SAMPLE, parts=(first, replace(second, number="9"))))

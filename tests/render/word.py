@@ -85,8 +85,17 @@ class Numbering:
 
 
 def _numeral(count: int, form: str) -> str:
-    if form == "lowerLetter":
-        return ascii_lowercase[count - 1]
-    if form == "lowerRoman":
-        return ("i", "ii", "iii", "iv", "v")[count - 1]
-    return str(count)
+    match form:
+        case "lowerLetter" | "upperLetter":
+            doubled = ascii_lowercase[(count - 1) % 26] * ((count - 1) // 26 + 1)
+            return doubled.upper() if form == "upperLetter" else doubled
+        case "lowerRoman" | "upperRoman":
+            text = ("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x")[count - 1]
+            return text.upper() if form == "upperRoman" else text
+        case "decimalZero":
+            return f"{count:02}"
+        case "decimal":
+            return str(count)
+        case "bullet":
+            return ""
+    raise AssertionError(f"no such form of number: {form}")
