@@ -71,7 +71,8 @@ _RIDE = {
 def full(name: str) -> Job:
     """The example of that name with all results, pay bands and limits of cover."""
     patches: dict[str, Any] = {f"areas.mainline.{key}": value for key, value in RESULTS.items()} | {
-        "areas.mainline.removal": {"depth": "at most 1/2 in", "cover_after": "at least 2 in"}
+        "areas.mainline.removal": {"depth": "at most 1/2 in", "cover_after": "at least 2 in"},
+        "settings.precedence": ["special provisions", "plans", "standard specifications"],
     }
     if name == "urban-grinding":
         patches |= {

@@ -71,7 +71,7 @@ def test_every_job_near_an_example_is_drafted_in_whole_sentences(name: str) -> N
 def test_a_job_is_drafted(name: str) -> None:
     made = assemble(job(name), LIBRARY)
 
-    assert [part.number for part in made.parts] == ["1", "2", "3", "4", "5"]
+    assert [part.number for part in made.parts] == ["1.", "2.", "3.", "4.", "5."]
     assert not BROKEN.search(text_of(made)), BROKEN.search(text_of(made))
 
 
