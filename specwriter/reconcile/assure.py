@@ -71,8 +71,10 @@ def producer(target: Requirement, relations: Sequence[Relation]) -> Relation | N
     )
 
 
-def unknown_inputs(relation: Relation, box: Box) -> tuple[str, ...]:
-    """Inputs of which the rest leaves nothing known, besides the optional ones."""
+def unknown_inputs(relation: Relation, rest: Rest) -> tuple[str, ...]:
+    """Inputs of which nothing is known without the relation itself, besides the optional ones."""
+    others = tuple(each for each in rest.relations if each.output != relation.output)
+    box = replace(rest, relations=others).box()
     return tuple(
         name
         for name in relation.variables

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
-from specwriter.quantity import UNITS, Quantity, show, show_interval_like, show_like
+from specwriter.quantity import UNITS, Interval, Quantity, show, show_interval_like, show_like
 from specwriter.reconcile.requirement import and_list
 from specwriter.reconcile.variables import VARIABLES, label
 from specwriter.reconcile.verdict import ResultCheck
@@ -17,10 +17,10 @@ def result_finding(area: str, check: ResultCheck) -> Finding:
     named = check.relation.assures
     assert named is not None
     return Finding(
-        slug=named.slug,
+        slug=check.relation.slug if check.is_hopeless else named.slug,
         grade=Grade.CAUTION,
         basis="arithmetic" if check.relation.kind == "exact" else "published",
-        title=named.title,
+        title=check.relation.title if check.is_hopeless else named.title,
         area=area,
         evidence=tuple(each.evidence for each in (check.target, *check.members)),
         says=" ".join(_sentences(check)),
@@ -41,6 +41,8 @@ def _sentences(check: ResultCheck) -> Iterator[str]:
             f"The {label(check.missing)}, which the job does not state, would have to be "
             f"{_computed(check.missing, check.missing_needed)} or more."
         )
+    if check.is_hopeless:
+        yield "As written no choice reaches the limit; only rounding the numbers leaves room."
     yield f"Here {check.relation.statement}."
 
 
@@ -70,7 +72,8 @@ def _computed(name: str, value: Fraction) -> str:
 
 def _ways(check: ResultCheck) -> Iterator[str]:
     for each in check.tightenings:
-        yield f"{each.member.label} {show_interval_like(each.to, each.member.quantity)}"
+        to = Interval(each.to.low or None, each.to.high)
+        yield f"{each.member.label} {show_interval_like(to, each.member.quantity)}"
     if check.missing and check.missing_needed is not None:
         needed = _computed(check.missing, check.missing_needed)
         key = check.missing.rpartition(".")[2]

@@ -99,7 +99,7 @@ def _results(system: _System, clashes: Sequence[Verdict]) -> Iterator[Verdict]:
         if target.role != "result" or relation is None or touched & set(relation.variables):
             continue
         rest = rest_of(target, system.requirements, system.relations)
-        if unknown_inputs(relation, rest.box()):
+        if unknown_inputs(relation, rest):
             continue
         outcome, check = check_result(target, relation, rest)
         if outcome == "not assured":
@@ -192,7 +192,7 @@ def _not_run(system: _System) -> Iterator[NotRun]:
         target = relation.output in stated and relation.assures
         if target and any(name != relation.output for name in absent):
             rest = rest_of(_of(system, relation.output), system.requirements, system.relations)
-            absent = list(unknown_inputs(relation, rest.box()))
+            absent = list(unknown_inputs(relation, rest))
             waits = bool(absent)
         if waits:
             yield NotRun(

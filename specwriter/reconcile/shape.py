@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import product
 from typing import Any, Literal, Protocol
 
 from specwriter.quantity import Interval
@@ -93,7 +94,7 @@ class Reciprocal:
 
 
 Values = Mapping[str, Any]
-Signs = Mapping[str, int]
+Signs = Mapping[str, int | None]
 Inverse = Callable[[Any, Values], Any]
 
 
@@ -103,10 +104,11 @@ class Function:
 
     ``value`` takes a mapping of names to numbers and uses plain arithmetic (so that it can be
     given symbols too). ``signs`` says for a box in which inputs it rises (1) or falls (-1); 0
-    where that is not settled: the engine then halves the box. ``inverses[name](output, others)``
-    gives the input that yields an output, ``None`` where there is none. ``scatter`` is the share
-    by which the output may lie off the value, to both sides. With ``bound`` "at_most" the value
-    is the most that the output can be, with "at_least" the least.
+    where that depends on the others: its extremes still lie at ends; ``None`` where it does
+    neither: the engine then halves the box. ``inverses[name](output, others)`` gives the input
+    that yields an output, ``None`` where there is none. ``scatter`` is the share by which the
+    output may lie off the value, to both sides. With ``bound`` "at_most" the value is the most
+    that the output can be, with "at_least" the least.
     """
 
     output: str
@@ -141,54 +143,73 @@ class Function:
         output = box.get(self.output, ANY)
         least = None if self.bound == "at_least" else output.low
         most = None if self.bound == "at_most" else output.high
-        bottom = self._input(variable, least, inputs, signs, 1)
-        top = self._input(variable, most, inputs, signs, -1)
-        return Interval(bottom, top) if signs[variable] > 0 else Interval(top, bottom)
+        others = {name: each for name, each in inputs.items() if name != variable}
+        rising = signs[variable] == 1
+        return Interval(
+            self._input(variable, least if rising else most, others, signs, rising, min),
+            self._input(variable, most if rising else least, others, signs, not rising, max),
+        )
 
     def _end(self, inputs: Mapping[str, Interval], signs: Signs, direction: int) -> Fraction | None:
         """The greatest (1) or least (-1) output; ``None`` where it has no bound."""
-        corner = _corner(inputs, signs, direction)
-        if corner is None:
-            return None
-        found = _exact(lambda: self.value(corner))
+        pick = max if direction > 0 else min
+        found = _pick(pick, self.value, _corners(inputs, signs, direction))
         return None if found is None else found + direction * abs(found) * self.scatter
 
     def _input(
         self,
         variable: str,
         output: Fraction | None,
-        inputs: Mapping[str, Interval],
+        others: Mapping[str, Interval],
         signs: Signs,
-        direction: int,
+        raises: bool,
+        pick: Pick,
     ) -> Fraction | None:
         """The end of an input at which the others, at their best, just give ``output``."""
-        others = {name: each for name, each in inputs.items() if name != variable}
-        corner = _corner(others, signs, direction)
-        if output is None or corner is None:
+        if output is None:
             return None
+        direction = 1 if raises else -1
         granted = output / (1 + direction * self.scatter)
-        return _exact(lambda: self.inverses[variable](granted, corner))
+        inverse = self.inverses[variable]
+        corners = _corners(others, signs, direction)
+        return _pick(pick, lambda corner: inverse(granted, corner), corners)
 
 
-def _corner(
+Pick = Callable[[list[Fraction]], Fraction]
+
+
+def _corners(
     inputs: Mapping[str, Interval], signs: Signs, direction: int
-) -> dict[str, Fraction] | None:
-    """The ends that make the output greatest (1) or least (-1), where all of them exist."""
-    corner: dict[str, Fraction] = {}
+) -> list[dict[str, Fraction]]:
+    """The corners among which the greatest (1) or least (-1) output lies; none if unbounded."""
+    ends: list[tuple[Fraction | None, ...]] = []
     for name, interval in inputs.items():
-        if not signs[name] and not interval.is_point:
-            return None
-        end = interval.high if signs[name] * direction > 0 else interval.low
-        if end is None:
-            return None
-        corner[name] = end
-    return corner
+        sign = signs[name]
+        if interval.is_point:
+            ends.append((interval.low,))
+        elif sign is None:
+            return []
+        elif sign == 0:
+            ends.append((interval.low, interval.high))
+        else:
+            ends.append((interval.high if sign * direction > 0 else interval.low,))
+    return [
+        {name: end for name, end in zip(inputs, corner, strict=True) if end is not None}
+        for corner in product(*ends)
+    ]
 
 
-def _exact(compute: Callable[[], Any]) -> Fraction | None:
-    """A computed number as a fraction; ``None`` where the arithmetic has no answer."""
-    try:
-        found = compute()
-    except (ZeroDivisionError, OverflowError, ValueError):
-        return None
-    return None if found is None else Fraction(found)
+def _pick(
+    pick: Pick, compute: Callable[[Values], Any], corners: list[dict[str, Fraction]]
+) -> Fraction | None:
+    """The loosest of the computed numbers; ``None`` where one of them has no answer."""
+    found: list[Fraction] = []
+    for corner in corners:
+        try:
+            number = compute(corner)
+        except (KeyError, ZeroDivisionError, OverflowError, ValueError):
+            return None
+        if number is None:
+            return None
+        found.append(Fraction(number))
+    return pick(found) if found else None

@@ -60,8 +60,8 @@ VARIABLES: dict[str, Variable] = {
     "flush_grind.core": Variable("blade core of the flush grind"),
     "flush_grind.spacer": Variable("spacer of the flush grind"),
     "flush_grind.land": Variable("land of the flush grind"),
-    "equipment.head_width": Variable("width of the cutting head", bare="at_least", unit="m"),
-    "equipment.wheelbase": Variable("wheelbase", bare="at_least", unit="m"),
+    "equipment.head_width": Variable("width of the cutting head", unit="m"),
+    "equipment.wheelbase": Variable("wheelbase", unit="m"),
     "removal.depth": Variable("depth of removal", bare="at_most"),
     "removal.depth_per_pass": Variable("depth of removal in one pass", bare="at_most"),
     "coverage.overlap": Variable("overlap of passes", bare="at_most"),
@@ -94,7 +94,7 @@ VARIABLES: dict[str, Variable] = {
     "texture_depth.between_grooves": _result("texture depth between the grooves", "at_least"),
     "texture_depth.of_grooves": _computed("texture depth of the grooves alone"),
     "coverage.reach": _computed("width that the passes cover", "m"),
-    "coverage.lost": _computed("share lost by failed blades", "percent"),
+    "blade.stack": _computed("width of the blade stack", "m"),
 }
 """Plain words for every variable; requirements are collected and listed in this order."""
 

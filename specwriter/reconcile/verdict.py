@@ -47,6 +47,14 @@ class ResultCheck:
     missing: str = ""
     missing_needed: Fraction | None = None
 
+    @property
+    def is_hopeless(self) -> bool:
+        """True when no choice as written reaches the limit: only rounding leaves room."""
+        goal, allowed = self.target.interval, self.allowed
+        low = goal.low is not None and allowed.high is not None and allowed.high < goal.low
+        high = goal.high is not None and allowed.low is not None and allowed.low > goal.high
+        return low or high
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Idle:

@@ -116,9 +116,9 @@ def test_a_solution_satisfies_every_requirement_as_written() -> None:
 def test_relations_are_complete_and_named_after_their_files() -> None:
     relations = all_relations()
 
-    assert len({(each.slug, each.shape.variables, each.applies) for each in relations}) == len(
-        relations
-    )
+    assert len(
+        {(each.slug, each.title, each.shape.variables, each.applies) for each in relations}
+    ) == len(relations)
     assert len({each.slug for each in relations}) >= 18
     for each in relations:
         assert each.title

@@ -26,7 +26,7 @@ def _trapezoid(at: Mapping[str, Any]) -> Any:
     return (at[WIDTH] + at[BOTTOM]) / 2 * at[DEPTH] / at[SPACING]
 
 
-def _signs(at: Mapping[str, Interval]) -> dict[str, int]:
+def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
     return {name: -1 if name == SPACING else 1 for name in at}
 
 

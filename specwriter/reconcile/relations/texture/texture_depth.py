@@ -55,13 +55,13 @@ def _above_land(at: Mapping[str, Interval], share_of_depth: int) -> int:
     return 0
 
 
-def signs(at: Mapping[str, Interval]) -> dict[str, int]:
+def signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
     """Deeper grooves add, and rougher lands where there are lands; a wider groove or a closer
     spacing adds where the groove is deeper than the land is rough."""
     wider = _above_land(at, 2 if BOTTOM in at else 1)
     width, spacing = at[WIDTH].high, at[SPACING].low
     has_lands = width is not None and spacing is not None and spacing >= width
-    found = {WIDTH: wider, DEPTH: 1, SPACING: -wider, LAND: int(has_lands)}
+    found: dict[str, int | None] = {WIDTH: wider, DEPTH: 1, SPACING: -wider, LAND: int(has_lands)}
     return found | ({BOTTOM: 1} if BOTTOM in at else {})
 
 

@@ -1,0 +1,1 @@
+"""Passes, heads, overlaps, and the share of a window that is textured."""

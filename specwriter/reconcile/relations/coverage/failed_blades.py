@@ -1,0 +1,57 @@
+"""How much of a window is lost when blades fail and cutting goes on."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.relation import Function, Relation, Unassured
+from specwriter.reconcile.requirement import sources
+
+SHARE = "coverage.share"
+FAILED, SPACING, WINDOW = "blade.failed_allowed", "groove.spacing", "coverage.window_width"
+
+
+def _value(at: Mapping[str, Any]) -> Any:
+    return 1 - at[FAILED] * at[SPACING] / at[WINDOW]
+
+
+def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
+    return {FAILED: -1, SPACING: -1, WINDOW: 1}
+
+
+def _applies(job: Job, area: Area) -> bool:
+    return any(
+        each.blade is not None and each.blade.failed_allowed is not None for each in sources(area)
+    )
+
+
+RELATION = Relation(
+    slug="share-lost-by-failed-blades",
+    title="the failed blades that are allowed lose more of a window than it may lose",
+    statement="share textured = 1 - failed blades x groove spacing / width of the window",
+    shape=Function(
+        output=SHARE,
+        inputs=(FAILED, SPACING, WINDOW),
+        value=_value,
+        signs=_signs,
+        inverses={
+            FAILED: lambda share, at: (1 - share) * at[WINDOW] / at[SPACING],
+            SPACING: lambda share, at: (1 - share) * at[WINDOW] / at[FAILED],
+            WINDOW: lambda share, at: at[FAILED] * at[SPACING] / (1 - share),
+        },
+    ),
+    source=(
+        "geometry: a failed blade leaves one groove out of the window along its whole length; "
+        "California DOT Standard Specifications 42-2, 2015: 95 percent of any 2 ft x 100 ft, "
+        "cutting goes on with one failed blade and stops with more"
+    ),
+    applies=_applies,
+    validity="all failed blades in one window; nothing else lost",
+    assures=Unassured(
+        slug="coverage-not-assured",
+        title="the failed blades that are allowed can cost more coverage than is allowed",
+    ),
+)

@@ -1,0 +1,87 @@
+"""The width that so many passes of a head cover, side by side."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.relation import Function, Relation
+from specwriter.reconcile.requirement import sources
+
+REACH = "coverage.reach"
+PASSES, HEAD = "coverage.passes", "equipment.head_width"
+OVERLAP, STRIP = "coverage.overlap", "coverage.unground_strip"
+
+
+def _gain(at: Mapping[str, Any]) -> Any:
+    """What one more pass adds."""
+    return at[HEAD] - at[OVERLAP] + at.get(STRIP, 0)
+
+
+def _value(at: Mapping[str, Any]) -> Any:
+    return at[HEAD] + (at[PASSES] - 1) * _gain(at)
+
+
+def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
+    passes, overlap, head = at[PASSES].low, at[OVERLAP].high, at[HEAD].low
+    several = passes is not None and passes >= 1
+    grows = overlap is not None and head is not None and head >= overlap
+    sign = int(several)
+    found: dict[str, int | None] = {PASSES: int(grows), HEAD: sign, OVERLAP: -sign}
+    return found | ({STRIP: sign} if STRIP in at else {})
+
+
+def _head(reach: Any, at: Mapping[str, Any]) -> Any:
+    rest = at[OVERLAP] - at.get(STRIP, 0)
+    return (reach + (at[PASSES] - 1) * rest) / at[PASSES]
+
+
+def _passes(reach: Any, at: Mapping[str, Any]) -> Any:
+    return 1 + (reach - at[HEAD]) / _gain(at)
+
+
+def _overlap(reach: Any, at: Mapping[str, Any]) -> Any:
+    strip = at.get(STRIP, 0)
+    return at[HEAD] + strip - (reach - at[HEAD]) / (at[PASSES] - 1)
+
+
+def _strip(reach: Any, at: Mapping[str, Any]) -> Any:
+    return (reach - at[HEAD]) / (at[PASSES] - 1) - at[HEAD] + at[OVERLAP]
+
+
+def _applies(strips: bool) -> Callable[[Job, Area], bool]:
+    def applies(job: Job, area: Area) -> bool:
+        stated = [each.coverage for each in sources(area) if each.coverage is not None]
+        if not any(each.passes is not None for each in stated):
+            return False
+        return any(each.unground_strip is not None for each in stated) is strips
+
+    return applies
+
+
+def _relation(strips: bool) -> Relation:
+    strip = " and strips between" if strips else ""
+    inverses = {PASSES: _passes, HEAD: _head, OVERLAP: _overlap}
+    return Relation(
+        slug="width-of-passes",
+        title="the passes do not cover the lane",
+        statement=(
+            "width covered = passes x width of the head - (passes - 1) x overlap"
+            + (" + (passes - 1) x strip left unground" if strips else "")
+        ),
+        shape=Function(
+            output=REACH,
+            inputs=(PASSES, HEAD, OVERLAP, *((STRIP,) if strips else ())),
+            value=_value,
+            signs=_signs,
+            inverses=inverses | ({STRIP: _strip} if strips else {}),
+        ),
+        source="geometry of strips side by side",
+        validity=f"passes of one head, with equal overlaps{strip}",
+        applies=_applies(strips),
+    )
+
+
+RELATIONS = [_relation(False), _relation(True)]

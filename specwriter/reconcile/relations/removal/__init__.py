@@ -1,0 +1,1 @@
+"""What is taken away, and what is left of joints, slab, asphalt and cover."""

@@ -1,0 +1,72 @@
+"""Share of the section modulus of the slab that is left after grinding."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from math import sqrt
+from typing import Any
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.cutting import is_ground
+from specwriter.reconcile.relation import Function, Linear, Relation, Unassured
+
+SLAB, CUT = "conditions.slab_thickness", "removal.depth"
+
+
+def _value(at: Mapping[str, Any]) -> Any:
+    left = (at[SLAB] - at[CUT]) / at[SLAB]
+    return left * left
+
+
+def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
+    cut, slab = at[CUT].high, at[SLAB].low
+    inside = cut is not None and slab is not None and cut <= slab
+    return {SLAB: 1, CUT: -1} if inside else {SLAB: None, CUT: None}
+
+
+def _slab(share: Any, at: Mapping[str, Any]) -> Any:
+    return at[CUT] / (1 - Fraction(sqrt(share))) if share < 1 else None
+
+
+def _cut(share: Any, at: Mapping[str, Any]) -> Any:
+    return at[SLAB] * (1 - Fraction(sqrt(share)))
+
+
+def _applies(job: Job, area: Area) -> bool:
+    return is_ground(area)
+
+
+WITHIN = Relation(
+    slug="removal-within-the-slab",
+    title="more is to be removed than the slab is thick",
+    statement="depth of removal is at most the slab thickness",
+    shape=Linear({SLAB: 1, CUT: -1}, Interval(Fraction(0), None)),
+    source="geometry",
+    applies=_applies,
+)
+SHARE = Relation(
+    slug="section-modulus-out-of-reach",
+    title="the section modulus of the slab cannot be kept",
+    statement=(
+        "section modulus left = ((slab thickness - depth of removal) / slab thickness) squared"
+    ),
+    shape=Function(
+        output="removal.section_modulus_after",
+        inputs=(SLAB, CUT),
+        value=_value,
+        signs=_signs,
+        inverses={SLAB: _slab, CUT: _cut},
+        # The square root is a float; its rounding is granted.
+        scatter=Fraction(1, 10**12),
+    ),
+    source="mechanics: the section modulus of a rectangle goes with the square of its height",
+    validity="a plain slab of even thickness; not the capacity of the pavement",
+    applies=_applies,
+    assures=Unassured(
+        slug="section-modulus-not-assured",
+        title="the cap on removal does not keep the section modulus of the slab",
+    ),
+)
+RELATIONS = [WITHIN, SHARE]
