@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from specwriter.compare.change import Bearer, Sense
+from specwriter.compare.change import Bearer, Sense, Touches
 
 PRACTICE = "common practice, no source"
 
@@ -35,6 +35,9 @@ class Matter:
     added: Burden | None = None
     removed: Burden | None = None
     source: str = PRACTICE
+    touches: Touches = "contract"
+    """What an addendum is asked about: competition, money, the contract, the site, or no more
+    than the record."""
 
     def burden(self, sense: Sense) -> Burden:
         """Who carries a change of this sense."""
@@ -80,6 +83,13 @@ MACHINE = Matter(
     ),
     looser=Burden("both", "More machines qualify; the end result alone must now protect."),
     other=Burden("check", "Other machines qualify: check that they can reach the result."),
+    added=Burden(
+        "agency", "A prescribed machine or blade moves the risk of the end result to the agency."
+    ),
+    removed=Burden(
+        "contractor", "No machine is prescribed any more: reaching the end result is the risk."
+    ),
+    touches="competition",
 )
 TESTING = Matter(
     tighter=Burden("contractor", "More is measured, so more work can be found wanting."),
@@ -106,8 +116,10 @@ METHOD = Matter(
     other=Burden("check", "Another method or edition may measure and judge differently."),
 )
 REMEDY = Matter(
-    tighter=Burden("contractor", "Work that fails has a consequence that was not written before."),
-    looser=Burden("agency", "Work that fails no longer has this consequence."),
+    tighter=Burden("contractor", "Work that fails costs more to put right than before."),
+    looser=Burden("agency", "Work that fails has a milder consequence than before."),
+    added=Burden("contractor", "Work that fails has a consequence that was not written before."),
+    removed=Burden("agency", "Work that fails no longer has this consequence."),
     other=Burden("check", "What follows from a failure is worded anew: compare its harshness."),
 )
 EXCLUSION = Matter(
@@ -145,47 +157,54 @@ RESIDUE = Matter(
     other=Burden("check", "Residue is handled in another way: local permits govern."),
 )
 _BIDS = Burden("both", "Money is measured or paid otherwise: bids change with it.")
-PRICE = Matter(tighter=_BIDS, looser=_BIDS, other=_BIDS)
+PRICE = Matter(tighter=_BIDS, looser=_BIDS, other=_BIDS, touches="money")
 INCLUDED = Matter(
     tighter=Burden("contractor", "Work is paid inside another price: the price risk moves."),
     looser=Burden("agency", "Work leaves the price and must be paid elsewhere."),
     other=_BIDS,
     added=_STATED,
     removed=_UNSTATED,
+    touches="money",
 )
 PAY_ITEM = Matter(
     tighter=Burden("both", "Work gets a pay item: check what is now paid where."),
     looser=Burden("contractor", "Without a pay item the work is incidental: the price risk moves."),
     other=Burden("both", "Work is paid under another item: bids change with it."),
+    touches="money",
 )
 ADJUSTMENT = Matter(
     tighter=Burden("both", "Pay now follows the result: more to gain and more to lose."),
     looser=Burden("both", "Pay no longer follows the result in this way."),
     other=Burden("both", "The money that follows the result changed: gain and risk move."),
+    touches="money",
 )
 FACT = Matter(
     tighter=Burden("check", "A fact of the site is now stated: requirements may rest on it."),
     looser=Burden("check", "A fact of the site is no longer stated: requirements rested on it."),
     other=Burden("check", "A fact of the site changed: read the requirements that rest on it."),
+    touches="site",
 )
 EXTENT = Matter(
     tighter=Burden("both", "There is more to texture: quantities and traffic staging change."),
     looser=Burden("both", "There is less to texture: quantities and traffic staging change."),
     other=Burden("both", "The extent moved: quantities and traffic staging change."),
+    touches="money",
 )
 AREA = Matter(
     tighter=EXTENT.tighter,
     looser=EXTENT.looser,
     other=Burden("both", "The area stands under another id: references to it must follow."),
+    touches="money",
 )
 SCHEDULE = Matter(
     tighter=Burden("check", "The order of work has another step."),
     looser=Burden("check", "The order of work has a step less."),
     other=Burden("check", "The order of work changed: check curing, joints and traffic."),
 )
-RECORD = Matter(tighter=_CHECK, looser=_CHECK, other=_CHECK)
+RECORD = Matter(tighter=_CHECK, looser=_CHECK, other=_CHECK, touches="record")
 ACCEPTANCE = Matter(
     tighter=Burden("agency", "Somebody takes responsibility for a finding."),
     looser=Burden("agency", "Nobody takes responsibility for this finding any more."),
     other=Burden("agency", "Responsibility for a finding is taken in other words."),
+    touches="record",
 )

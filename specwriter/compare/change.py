@@ -4,12 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from specwriter.diagnostic import Finding
 
+if TYPE_CHECKING:
+    from specwriter.compare.amounts import AmountChange
+    from specwriter.compare.verdicts import VerdictChange
+
 Bearer = Literal["contractor", "agency", "both", "check"]
 """Who carries the change; ``check`` when the values alone cannot tell."""
+
+
+Touches = Literal["competition", "money", "contract", "site", "record"]
+"""What a change touches, as far as an addendum is concerned."""
 
 
 class Sense(Enum):
@@ -55,7 +63,8 @@ class Change:
 
     ``area`` is the id of the area in the new job (in the old one when it was removed), ``None``
     outside the areas. ``difference`` gives the arithmetic or the words that changed, and
-    ``warning`` what a reader could overlook; both may be empty.
+    ``warning`` what a reader could overlook; both may be empty. ``material`` calls
+    for an addendum.
     """
 
     sense: Sense
@@ -68,6 +77,8 @@ class Change:
     source: str
     difference: str = ""
     warning: str = ""
+    material: bool = True
+    material_because: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,13 +100,21 @@ class Comparison:
     appeared: tuple[Finding, ...] = ()
     vanished: tuple[Finding, ...] = ()
     altered: tuple[AlteredFinding, ...] = ()
+    verdicts: tuple[VerdictChange, ...] = ()
+    amounts: tuple[AmountChange, ...] = ()
     remarks: tuple[str, ...] = ()
     areas: tuple[tuple[str, str], ...] = ()
 
     @property
     def is_empty(self) -> bool:
         """True when nothing differs."""
-        return not (self.changes or self.appeared or self.vanished or self.altered or self.remarks)
+        told = (self.changes, self.appeared, self.vanished, self.altered, self.remarks)
+        return not any((*told, self.verdicts, self.amounts))
+
+    @property
+    def material(self) -> tuple[Change, ...]:
+        """The changes that call for an addendum."""
+        return tuple(change for change in self.changes if change.material)
 
     def count(self, sense: Sense) -> int:
         """How many changes have this sense."""

@@ -174,6 +174,9 @@ ORDERED_CHOICES: dict[str, tuple[tuple[str, str], ...]] = {
 UNKNOWN_WHEN_CHANGED = frozenset({"edition", "method"})
 """Keys whose change may alter what the same number means: a person must look."""
 
+REMEDIES = frozenset({"remedy", "pay_effect", "action"})
+"""Keys that say what follows from a failure."""
+
 PRESENCE: dict[str, tuple[Sense, Sense]] = {
     "smoothness.exclusions": (Sense.LOOSER, Sense.TIGHTER),
     "pay_items.includes": (Sense.TIGHTER, Sense.LOOSER),

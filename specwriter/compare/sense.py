@@ -5,11 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from specwriter.compare.burden import Burden
 from specwriter.compare.change import Sense
+from specwriter.compare.duty import modal_sense, remedy_sense
 from specwriter.compare.leaf import Leaf
 from specwriter.compare.meaning import (
     ORDERED_CHOICES,
     PRESENCE,
+    REMEDIES,
     UNKNOWN_WHEN_CHANGED,
     Bare,
     entry_of,
@@ -31,6 +34,8 @@ class Judgement:
     sense: Sense
     difference: str = ""
     warning: str = ""
+    burden: Burden | None = None
+    """Who bears it, where the words say so and the matter alone does not."""
 
 
 def judge(key: Key, old: Leaf | Node | None, new: Leaf | Node | None) -> Judgement | None:
@@ -149,7 +154,7 @@ def _judge_words(key: Key, old: Leaf, new: Leaf) -> Judgement:
             return Judgement(Sense.LOOSER)
     if key[-1] in UNKNOWN_WHEN_CHANGED:
         return Judgement(Sense.UNKNOWN, warning=f"Another {key[-1]} may ask for something else.")
-    if _is_choice(was) and _is_choice(now):
+    if key[-1] not in REMEDIES and _is_choice(was) and _is_choice(now):
         return Judgement(Sense.CHANGED)
     if " ".join(was.split()).casefold() == " ".join(now.split()).casefold():
         return Judgement(Sense.RESTATED, "only spaces or capitals differ")
@@ -164,6 +169,10 @@ def _is_choice(text: str) -> bool:
 def _judge_text(key: Key, old: str, new: str) -> Judgement:
     """A sentence: by its numbers when only numbers differ, else by its words."""
     words, warning = word_changes(old, new)
+    if modal := modal_sense(old, new):
+        return Judgement(modal[0], modal[2], warning, modal[1])
+    if key[-1] in REMEDIES and (harsher := remedy_sense(old, new)):
+        return Judgement(harsher[0], "; ".join(filter(None, (harsher[1], words))), warning)
     was, now = numbers_in(old), numbers_in(new)
     bare = lookup(key).bare
     if was.frame != now.frame or bare not in ("at_most", "at_least"):

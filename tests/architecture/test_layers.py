@@ -28,7 +28,7 @@ LAYERS: dict[str, str] = {
     "assemble": "model quantity diagnostic",
     "render": "assemble.document",
     "reading": "",
-    "compare": "model quantity diagnostic reconcile reading",
+    "compare": "model quantity diagnostic trade reconcile reading",
     "report": "quantity diagnostic trade model source reconcile rules worksheet assemble compare "
     "render reading",
     "workflow": "quantity diagnostic trade model source reconcile rules worksheet assemble render "

@@ -1,0 +1,302 @@
+"""What differs between two texts, one change at a time, with its place in words."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from specwriter.compare.text.pairs import (
+    Added,
+    Clause,
+    Match,
+    MatchedRow,
+    MatchedTable,
+    Part,
+    Removed,
+    Rewritten,
+    TextMatch,
+    is_same,
+)
+from specwriter.compare.text.words import Span
+from specwriter.reading import Paragraph, Row, Table
+
+Kind = Literal["rewritten", "added", "removed", "moved", "row added", "row removed"]
+
+_CAPTION = re.compile(r"^(?:Table|Figure)\s+\S+?(?=[.:]?\s|$)")
+_SHORT = 60
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TextChange:
+    """One change: which clause, where in it, what stood there and what stands there now.
+
+    ``clause`` is the heading in the old document, ``new_clause`` in the new one; either is empty
+    where that document has no such clause. ``place`` names the paragraph, item, or table, row and
+    column; ``after`` quotes what a new text follows. ``follows`` is true for a cross reference
+    that only follows a clause or table with a new number.
+    """
+
+    kind: Kind
+    clause: str
+    new_clause: str
+    place: str
+    old: str = ""
+    new: str = ""
+    spans: tuple[Span, ...] = ()
+    after: str = ""
+    is_heading: bool = False
+    follows: bool = False
+
+
+def renumbered(match: TextMatch) -> dict[str, str]:
+    """Old number → new number of clauses, tables and figures that stand in both."""
+    found: dict[str, str] = {}
+    for clause in match.clauses:
+        for part in clause.parts:
+            if not isinstance(part, Match | Rewritten):
+                continue
+            was, now = _number(part.old), _number(part.new)
+            if was and now and was != now:
+                found[was] = now
+    moves = {c.move: c.old for c in match.clauses if c.move and c.old}
+    for clause in match.clauses:
+        old = moves.get(clause.move) if clause.move and clause.new else None
+        if old and clause.new and old.label != clause.new.label:
+            found[_bare(old.label)] = _bare(clause.new.label)
+    return found
+
+
+def _number(paragraph: Paragraph) -> str:
+    if paragraph.heading:
+        return _bare(paragraph.label)
+    caption = _CAPTION.match(paragraph.text)
+    return caption[0].split()[-1] if caption else ""
+
+
+def _bare(label: str) -> str:
+    return label.strip().rstrip(".")
+
+
+def text_changes(match: TextMatch) -> tuple[TextChange, ...]:
+    """Every change in reading order; a clause that moved is one change at its new place."""
+    numbers = renumbered(match)
+    origins = {clause.move: clause for clause in match.clauses if clause.move and clause.old}
+    found: list[TextChange] = []
+    before = ""
+    for clause in match.clauses:
+        if clause.move and clause.new:
+            found += _moved(clause, origins[clause.move], before)
+        elif not clause.move:
+            found += _in_clause(clause, numbers, before)
+        before = clause.title or before
+    return tuple(found)
+
+
+def _moved(clause: Clause, origin: Clause, before: str) -> Iterator[TextChange]:
+    yield TextChange(
+        kind="moved",
+        clause=origin.title,
+        new_clause=clause.title,
+        place="the clause",
+        old=_text(origin.parts),
+        new=_text(clause.parts),
+        after=before,
+    )
+    for part in clause.parts:
+        if isinstance(part, Added) and any(span.kind != "equal" for span in part.spans):
+            yield TextChange(
+                kind="rewritten",
+                clause=origin.title,
+                new_clause=clause.title,
+                place="a paragraph that moved with the clause",
+                old=_side(part.spans, "removed"),
+                new=_side(part.spans, "added"),
+                spans=part.spans,
+            )
+    one_sided = [p for p in (*origin.parts, *clause.parts) if isinstance(p, Removed | Added)]
+    for part in one_sided:
+        if not part.move:
+            yield _one_side(part, clause, "", "")
+
+
+def _side(spans: Sequence[Span], kind: str) -> str:
+    return "".join(span.text for span in spans if span.kind in ("equal", kind))
+
+
+def _text(parts: Sequence[Part]) -> str:
+    return "\n".join(part.block.text for part in parts if isinstance(part, Removed | Added))
+
+
+def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator[TextChange]:
+    if (clause.old is None) != (clause.new is None):
+        yield _whole(clause, before)
+        return
+    places = _Places()
+    for part in clause.parts:
+        place, after = places.next(part)
+        if isinstance(part, Rewritten):
+            yield _rewritten(part, clause, place, numbers)
+        elif isinstance(part, Removed | Added):
+            if not (isinstance(part, Removed) and part.move):
+                yield _one_side(part, clause, place, after)
+        elif isinstance(part, MatchedTable) and not part.is_same:
+            yield from _in_table(part, clause, place, numbers)
+
+
+def _whole(clause: Clause, before: str) -> TextChange:
+    return TextChange(
+        kind="removed" if clause.old else "added",
+        clause=_title(clause.old),
+        new_clause=_title(clause.new),
+        place="the clause",
+        old=_text(clause.parts) if clause.old else "",
+        new=_text(clause.parts) if clause.new else "",
+        after=before,
+    )
+
+
+def _title(heading: Paragraph | None) -> str:
+    if heading is None:
+        return ""
+    return " ".join(filter(None, (heading.label, heading.text.strip())))
+
+
+def _rewritten(part: Rewritten, clause: Clause, place: str, numbers: dict[str, str]) -> TextChange:
+    return TextChange(
+        kind="rewritten",
+        clause=_title(clause.old),
+        new_clause=_title(clause.new),
+        place=place,
+        old=part.old.text,
+        new=part.new.text,
+        spans=part.spans,
+        is_heading=bool(part.new.heading),
+        follows=_only_follows(part.spans, numbers),
+    )
+
+
+def _only_follows(spans: Sequence[Span], numbers: dict[str, str]) -> bool:
+    """True when each change is an old number that became the new number of the same thing."""
+    changed = [span for span in spans if span.kind != "equal"]
+    pairs = list(zip(changed[::2], changed[1::2], strict=False))
+    if len(changed) % 2 or not changed:
+        return False
+    return all(
+        (old.kind, new.kind) == ("removed", "added")
+        and numbers.get(old.text.strip().rstrip(".")) == new.text.strip().rstrip(".")
+        for old, new in pairs
+    )
+
+
+def _one_side(part: Removed | Added, clause: Clause, place: str, after: str) -> TextChange:
+    removed = isinstance(part, Removed)
+    return TextChange(
+        kind="moved" if part.move else "removed" if removed else "added",
+        clause=_title(clause.old),
+        new_clause=_title(clause.new),
+        place=place or "a paragraph",
+        old=part.block.text if removed else "",
+        new="" if removed else part.block.text,
+        after=after,
+    )
+
+
+def _in_table(
+    part: MatchedTable, clause: Clause, place: str, numbers: dict[str, str]
+) -> Iterator[TextChange]:
+    columns = [cell.text for cell in part.old.rows[0].cells] if part.old.rows else []
+    before = ""
+    for row in part.rows:
+        if row.old is None or row.new is None:
+            yield _row(row, clause, place, before)
+        else:
+            yield from _cells(row, row.old, clause, place, columns, numbers)
+        if row.old:
+            before = _name(row.old)
+
+
+def _row(row: MatchedRow, clause: Clause, place: str, before: str) -> TextChange:
+    one = row.old or row.new
+    assert one is not None
+    text = " | ".join(cell.text for cell in one.cells)
+    return TextChange(
+        kind="row removed" if row.old else "row added",
+        clause=_title(clause.old),
+        new_clause=_title(clause.new),
+        place=f"{place}, row {_quoted(_name(one))}",
+        old=text if row.old else "",
+        new=text if row.new else "",
+        after=before,
+    )
+
+
+def _cells(
+    row: MatchedRow,
+    old: Row,
+    clause: Clause,
+    place: str,
+    columns: Sequence[str],
+    numbers: dict[str, str],
+) -> Iterator[TextChange]:
+    for index, parts in enumerate(row.cells):
+        column = columns[index] if index < len(columns) else f"{index + 1}"
+        where = f"{place}, row {_quoted(_name(old))}, column {_quoted(column)}"
+        for part in parts:
+            if isinstance(part, Rewritten):
+                yield _rewritten(part, clause, where, numbers)
+            elif isinstance(part, Removed | Added):
+                yield _one_side(part, clause, where, "")
+            elif isinstance(part, MatchedTable) and not part.is_same:
+                yield from _in_table(part, clause, where, numbers)
+
+
+def _name(row: Row) -> str:
+    return next((cell.text for cell in row.cells if cell.text.strip()), "")
+
+
+def _quoted(text: str) -> str:
+    flat = " ".join(text.split())
+    return f'"{flat if len(flat) <= _SHORT else flat[: _SHORT - 1].rstrip() + "…"}"'
+
+
+class _Places:
+    """Names the blocks of a clause as they follow each other in the old document."""
+
+    def __init__(self) -> None:
+        self._paragraphs = self._tables = 0
+        self._caption = ""
+        self._opening = ""
+        self._after = ""
+
+    def next(self, part: Part) -> tuple[str, str]:
+        """The name of a part, and what it follows."""
+        after = self._after
+        block = part.block if isinstance(part, Added | Removed) else part.old
+        counts = not isinstance(part, Added)
+        place = self._table(counts) if isinstance(block, Table) else self._paragraph(block, counts)
+        if counts:
+            self._after = place if isinstance(block, Table) else _quoted(block.text)
+        return place, after
+
+    def _table(self, counts: bool) -> str:
+        self._tables += counts
+        return self._caption or f"table {self._tables}"
+
+    def _paragraph(self, block: Paragraph, counts: bool) -> str:
+        if block.heading:
+            return "the heading"
+        if caption := _CAPTION.match(block.text):
+            self._caption = caption[0]
+            return f"the caption of {caption[0]}"
+        if block.label:
+            return f"item {block.label}" + (f" under {self._opening}" if self._opening else "")
+        self._paragraphs += counts
+        self._opening = _quoted(block.text) if block.text.rstrip().endswith(":") else ""
+        return f"paragraph {self._paragraphs}" if counts else "a new paragraph"
+
+
+def is_changed(clause: Clause) -> bool:
+    """Whether anything in a clause differs but its number."""
+    return bool(clause.move) or not all(is_same(part) for part in clause.parts)
