@@ -1,0 +1,1 @@
+"""Rules on units: conversion, which system governs, and the places to which values are written."""

@@ -1,0 +1,68 @@
+"""A spacing that looks like the clear gap between grooves.
+
+Looks at
+    The groove spacing of a runway, where spacing and groove width together make the spacing that
+    is published.
+
+Why it matters
+    Texts that say only "spacing" mean either centre to centre or the clear gap. Read the wrong
+    way, grooves come a sixth closer or farther apart than anybody wanted.
+
+Conflict
+    areas.runway.groove.spacing: 1-1/4 in
+
+Settled
+    areas.runway.groove.spacing: 1-1/2 in
+
+How to settle it
+    Give the spacing centre to centre, or write the clear gap as clear_gap.
+
+Sources
+    UFC 3-260-02, ch. 21, 2001: 1-1/2 in (38 mm) centre to centre
+    Brazilian senate press record, 2007 (second-hand): 3 cm between grooves for a 38 mm spacing
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from specwriter.diagnostic import Finding, Grade
+from specwriter.model import Job
+from specwriter.rules.rule import Rule, evidence, given
+
+_PITCH = Fraction("1.5") * Fraction("0.0254")
+_TOO_CLOSE = Fraction("1.375") * Fraction("0.0254") - Fraction("0.0005")
+"""Below the least published spacing, 1-1/2 in less 1/8 in: UFC 3-260-02, ch. 21, 2001."""
+_NEAR = Fraction("0.001")
+"""1 mm: the inch and the metric column of the source differ by less."""
+
+RULE = Rule(
+    title="the spacing looks like the clear gap",
+    grade=Grade.CAUTION,
+    basis="published",
+    needs=("groove.width", "groove.spacing"),
+    applies_to=("runway_grooving",),
+    base="runway_grooving",
+)
+
+
+def check(job: Job) -> Iterator[Finding]:
+    """One finding for each spacing that becomes the published one with the groove width added."""
+    for area in job.areas.values():
+        groove = given(area.groove)
+        width, spacing = given(groove.width), given(groove.spacing)
+        if spacing.nominal is None or width.nominal is None:
+            continue
+        if spacing.nominal > _TOO_CLOSE or abs(spacing.nominal + width.nominal - _PITCH) > _NEAR:
+            continue
+        says = (
+            f"The spacing is {spacing}; with the groove width of {width} added it is the 1-1/2 in "
+            "(38 mm) that is published from centre to centre."
+        )
+        at = [
+            evidence(groove, "spacing", "groove spacing"),
+            evidence(groove, "width", "groove width"),
+        ]
+        settle = ("a spacing of 1-1/2 in, centre to centre", f"a clear gap of {spacing}")
+        yield RULE.finding(area, says, at, settle)
