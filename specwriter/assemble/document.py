@@ -54,7 +54,10 @@ class ListItem:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Table:
-    """A captioned table; ``rows`` exclude the ``header``. ``id`` is its reference target."""
+    """A captioned table; ``rows`` exclude the ``header``. ``id`` is its reference target.
+
+    ``number`` is 0 for a table that is not counted.
+    """
 
     id: str
     number: int
@@ -186,6 +189,10 @@ class Document:
     parts: tuple[Part, ...]
     closing: str
     """The constant last line of the document."""
+    instructions: tuple[ListItem, ...] = ()
+    """What is done at each place of the section that the provision amends."""
+    title_tables: tuple[Table, ...] = ()
+    """Revisions and approvals, which stand under the title and have no number."""
     cautions: tuple[str, ...] = ()
     """What can hurt people, and who must settle it; printed on the front sheet."""
     unexpressed: tuple[str, ...] = ()
@@ -194,3 +201,8 @@ class Document:
     page: Literal["letter", "a4"] = "letter"
     job_text: str = ""
     job_digest: str = ""
+
+    @property
+    def title_blocks(self) -> tuple[Block, ...]:
+        """What stands between the lead-in and the first part."""
+        return (*self.instructions, *self.title_tables)

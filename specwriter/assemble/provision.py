@@ -16,12 +16,13 @@ from specwriter.assemble.document import Document, OpenDecision, Part
 from specwriter.assemble.front_matter import fault_at
 from specwriter.assemble.house import house_format, house_numbering, paper
 from specwriter.assemble.inspection import check_library, unplaced
+from specwriter.assemble.instructions import instructions_of, title_tables
 from specwriter.assemble.labels import label
 from specwriter.assemble.language import render
 from specwriter.assemble.library import Library
 from specwriter.assemble.markdown import MarkdownError, blocks_of
 from specwriter.assemble.numbering import Draft, numbered
-from specwriter.assemble.opening import Opening, opening_of
+from specwriter.assemble.opening import opening_of
 from specwriter.assemble.page import Page
 from specwriter.assemble.select import names_for, select
 from specwriter.assemble.view import area_views, job_view
@@ -66,6 +67,7 @@ def assemble(
     if lost:
         raise LibraryError(lost)
     opening = opening_of(job)
+    instructions, gaps = instructions_of(job, parts, numbering)
     return Document(
         title=opening.title,
         subtitle=opening.subtitle,
@@ -76,9 +78,11 @@ def assemble(
         date=job.project.date or "",
         status=status,
         lead_in=opening.lead_in,
-        open_decisions=_open_decisions(job, opening, drafted, parts),
+        open_decisions=_open_decisions(job, (*opening.missing, *gaps), drafted, parts),
         parts=parts,
         closing=CLOSING,
+        instructions=instructions,
+        title_tables=title_tables(job),
         cautions=cautions_for(job),
         unexpressed=unexpressed(
             job,
@@ -107,11 +111,11 @@ def _draft(clause: LibraryClause, job: Job) -> _Drafted:
 
 
 def _open_decisions(
-    job: Job, opening: Opening, drafted: Sequence[_Drafted], parts: Sequence[Part]
+    job: Job, missing: Sequence[str], drafted: Sequence[_Drafted], parts: Sequence[Part]
 ) -> tuple[OpenDecision, ...]:
     """Every absent path once, with the clause that first needs it, in the document's order."""
     numbers = {clause.id: clause.number for part in parts for clause in part.clauses}
-    first: dict[str, str] = dict.fromkeys(opening.missing, "lead-in")
+    first: dict[str, str] = dict.fromkeys(missing, "lead-in")
     for item in drafted:
         clause = item.draft.source
         for path in chain(item.page.missing, _absent_needs(clause, job)):

@@ -121,4 +121,5 @@ def _title(document: Document, body: Body) -> str:
         lines.append(paragraph(run(document.status), "Status"))
     if document.lead_in:
         lines.append(paragraph(body.runs(lead_in_runs(document)), "LeadIn"))
+    lines += body.blocks(document.title_blocks)
     return "".join(lines)

@@ -46,9 +46,13 @@ class Body:
 
     def _clause(self, clause: Clause) -> str:
         heading = paragraph(self._target(run(clause.title), clause.id), "Heading2")
-        around = (None, *clause.blocks, None)
-        blocks = zip(around, clause.blocks, around[2:], strict=False)
-        return heading + "".join(self._block(block, last, to) for last, block, to in blocks)
+        return heading + "".join(self.blocks(clause.blocks))
+
+    def blocks(self, blocks: tuple[Block, ...]) -> list[str]:
+        """Blocks that stand one below the other."""
+        around = (None, *blocks, None)
+        neighbours = zip(around, blocks, around[2:], strict=False)
+        return [self._block(block, last, following) for last, block, following in neighbours]
 
     def _block(self, block: Block, last: Block | None, following: Block | None) -> str:
         # A table has no space of its own below; the paragraph after it brings the space.
@@ -82,6 +86,8 @@ class Body:
         return paragraph(self.runs(item.runs), style, f"<w:numPr>{level}</w:numPr>{space}")
 
     def _caption(self, table: Table) -> str:
+        if not table.number:
+            return paragraph(run(table.caption), "Caption")
         # The bookmark holds the number alone: a clause writes the word before its reference.
         number = self._target(field(r"SEQ Table \* ARABIC", str(table.number)), table.id)
         place = f'<w:ind w:left="{indent(table)}"/>'

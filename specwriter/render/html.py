@@ -87,6 +87,8 @@ def _title(document: Document) -> Iterable[str]:
     yield "</header>"
     if document.lead_in:
         yield f"<p>{_runs(lead_in_runs(document))}</p>"
+    for block in document.title_blocks:
+        yield from _block(block)
 
 
 def _part(part: Part) -> Iterable[str]:
@@ -128,7 +130,8 @@ def _block(block: Block) -> Iterable[str]:
 
 def _table(table: Table) -> Iterable[str]:
     yield f'<div class="scroll"><table id="{_anchor(table.id)}">'
-    yield f"<caption>Table {table.number}. {escape(table.caption)}</caption>"
+    number = f"Table {table.number}. " if table.number else ""
+    yield f"<caption>{number}{escape(table.caption)}</caption>"
     if table.widths:
         shares = [100 * width / sum(table.widths) for width in table.widths]
         columns = "".join(f'<col style="width: {share:.1f}%">' for share in shares)

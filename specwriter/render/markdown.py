@@ -76,6 +76,8 @@ def _title(document: Document) -> Iterable[str]:
     yield "\n".join(f"- {label}: {escaped(value)}" for label, value in masthead(document))
     if document.lead_in:
         yield _runs(lead_in_runs(document))
+    for block in document.title_blocks:
+        yield _block(block)
 
 
 def _block(block: Block) -> str:
@@ -101,7 +103,8 @@ def _table(table: Table) -> str:
         "|" + " --- |" * len(table.header),
     ]
     rows += ["| " + " | ".join(_runs(cell) for cell in row) + " |" for row in table.rows]
-    return f"**Table {table.number}. {escaped(table.caption)}**\n\n" + "\n".join(rows)
+    number = f"Table {table.number}. " if table.number else ""
+    return f"**{number}{escaped(table.caption)}**\n\n" + "\n".join(rows)
 
 
 def _runs(runs: tuple[Run, ...]) -> str:

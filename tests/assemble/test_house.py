@@ -205,3 +205,70 @@ def test_a_format_without_a_place_for_a_chosen_clause_is_a_fault() -> None:
     (fault,) = check_library(odd)
 
     assert "has no part 'elsewhere'" in fault.says
+
+
+CHANGES = [
+    {"at": "420.03(b)", "action": "replace", "clauses": ["common.residue"]},
+    {"at": "420.04", "action": "add_after", "clauses": ["common.water", "common.safety"]},
+    {"at": "the second sentence of 420.05", "action": "delete"},
+    {"at": "420.06", "action": "delete_and_substitute", "clauses": ["common.opening"]},
+    {"at": "420.07", "action": "new_article", "clauses": ["common.records"]},
+]
+BASE = {"number": "420", "title": "Texture", "edition": "2024", "action": "amend"}
+
+
+def test_an_amendment_says_what_is_done_at_each_place() -> None:
+    patches = {"project.base_section": {**BASE, "changes": CHANGES}}
+    made = assemble(job("urban-grinding", patches), LIBRARY)
+    numbers = {clause.id: clause.number for part in made.parts for clause in part.clauses}
+
+    said = [f"{i.label} " + "".join(run.text for run in i.runs) for i in made.instructions]
+
+    assert said == [
+        f"(a) Replace 420.03(b) by {numbers['common.residue']} of this provision.",
+        f"(b) Add {numbers['common.water']} and {numbers['common.safety']} of this provision "
+        "after 420.04.",
+        "(c) Delete the second sentence of 420.05.",
+        f"(d) Delete 420.06 and substitute {numbers['common.opening']} of this provision.",
+        f"(e) Add {numbers['common.records']} of this provision as 420.07.",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("changes", "path"),
+    [
+        ([], "project.base_section.changes"),
+        ([{"at": "420.03", "action": "replace"}], "project.base_section.changes.0.clauses"),
+    ],
+)
+def test_an_amendment_that_says_too_little_is_open(changes: list[Any], path: str) -> None:
+    patches = {"project.base_section": {**BASE, "changes": changes}}
+
+    made = assemble(job("urban-grinding", patches), LIBRARY)
+
+    assert path in [each.path for each in made.open_decisions]
+
+
+def test_an_amendment_by_a_clause_that_is_not_there_is_refused_at_its_place() -> None:
+    changes = [{"at": "420.03", "action": "replace", "clauses": ["common.nothing"]}]
+
+    with pytest.raises(HouseError) as caught:
+        assemble(
+            job("urban-grinding", {"project.base_section": {**BASE, "changes": changes}}), LIBRARY
+        )
+
+    assert caught.value.path == "project.base_section.changes.0.clauses.0"
+
+
+def test_revisions_and_approvals_stand_under_the_title_without_a_number() -> None:
+    patches = {
+        "project.revisions": [{"revision": 1, "date": "2027-02-01", "change": "Depth limited"}],
+        "project.approvals": [{"role": "Engineer of record"}],
+    }
+    made = assemble(job("urban-grinding", patches), LIBRARY)
+    body = word.part(render_docx(made), "word/document.xml")
+
+    assert [(t.caption, t.number) for t in made.title_tables] == [("Revisions", 0), ("Approval", 0)]
+    texts = [word.text_of(each) for each in body.iter(f"{word.W}p")]
+    assert texts.index("Revisions") < texts.index("Depth limited") < texts.index("Approval")
+    assert texts.index("Engineer of record") < texts.index("Description")
