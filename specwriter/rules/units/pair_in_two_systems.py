@@ -44,6 +44,7 @@ RULE = Rule(
     title="two values that belong together are in two unit systems",
     grade=Grade.CAUTION,
     basis="published",
+    quiet_after=("index-unit",),
 )
 
 
