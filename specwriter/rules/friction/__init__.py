@@ -1,0 +1,1 @@
+"""Rules on friction: scale, method, tyre, speed, edition, highway against runway instruments."""

@@ -1,0 +1,1 @@
+"""Rules on test methods of any property: documents, what they measure, and the statistic."""

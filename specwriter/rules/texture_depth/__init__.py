@@ -1,0 +1,1 @@
+"""Rules on texture depth: measure and method, edition, direction, place, readings, scale."""
