@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from specwriter.diagnostic import Evidence
-from specwriter.model import Node
+from specwriter.model.results import Friction, Noise, Smoothness, Test, TextureDepth
 from specwriter.rules.rule import evidence
 
 
@@ -188,10 +188,15 @@ def standards_in(text: str | None) -> list[Standard]:
 
 
 def named_in(
-    node: Node | None, *, label: str = "test method"
+    result: TextureDepth | Friction | Noise | Smoothness | None,
 ) -> Iterator[tuple[Standard, Evidence]]:
-    """The standards under ``method`` of a noun and of its test, each with its place."""
-    for owner in (node, getattr(node, "test", None)):
-        if owner is not None and getattr(owner, "method", None):
-            for standard in standards_in(owner.method):
-                yield standard, evidence(owner, "method", label)
+    """The standards under ``method`` of a result and of its test, each with its place."""
+    if isinstance(result, TextureDepth):
+        yield from _named(result)
+    if result is not None and result.test is not None:
+        yield from _named(result.test)
+
+
+def _named(node: TextureDepth | Test) -> Iterator[tuple[Standard, Evidence]]:
+    for standard in standards_in(node.method):
+        yield standard, evidence(node, "method", "test method")
