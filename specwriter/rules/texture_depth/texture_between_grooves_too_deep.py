@@ -48,7 +48,6 @@ RULE = Rule(
     needs=("texture_depth.at_least", "texture_depth.surface"),
     applies_to=GROOVED,
     base="longitudinal_grooving",
-    quiet_after=("texture-depth-scale",),
 )
 
 _DEEPEST_LAND = Fraction("0.0013")
