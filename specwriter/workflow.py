@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from specwriter.diagnostic import Finding, Grade
+from specwriter.diagnostic import Fault, Finding, Grade
 from specwriter.model import Job, build_job
 from specwriter.source import Source, read_source
 
 if TYPE_CHECKING:
-    from specwriter.assemble import Document
+    from specwriter.assemble import Choice, Document, Library
     from specwriter.compare import Comparison
     from specwriter.reconcile import Reconciliation
     from specwriter.report.result import CheckResult
@@ -129,6 +129,41 @@ def draft(
         job_digest=hashlib.sha256(text.encode("utf-8")).hexdigest(),
     )
     return Drafted(document=document, contents={each: _render(document, each) for each in formats})
+
+
+def clause_library(folder: Path | None = None) -> Library:
+    """The clause library, with a user's own folder put over it; raises ``LibraryError``."""
+    from specwriter.assemble import LibraryError, check_library, load_library
+
+    library = load_library(folder)
+    if faults := check_library(library):
+        raise LibraryError(faults)
+    return library
+
+
+def choices(job: Job, folder: Path | None = None) -> tuple[tuple[Choice, ...], Library]:
+    """Why each clause of the library is in the provision of a job or not, in its order.
+
+    Raises ``LibraryError`` and ``HouseError``.
+    """
+    from specwriter.assemble import select
+    from specwriter.assemble.house import house_format
+
+    library = clause_library(folder)
+    return select(job, library, house_format(job, library)), library
+
+
+def review_clauses(folder: Path | None = None) -> tuple[tuple[Fault, ...], int]:
+    """Every fault of a user's folder of clauses, or of the library, and how many it looked at."""
+    from specwriter.assemble import check_library, load_library
+    from specwriter.assemble.review import review
+
+    library = load_library(folder)
+    own = f"{folder}/" if folder else ""
+    clauses = [each for each in library.clauses if each.file.startswith(own)]
+    faults = (*check_library(library), *review(clauses))
+    ordered = sorted(faults, key=lambda each: (each.place.file, each.place.line))
+    return tuple(ordered), len(clauses)
 
 
 def _status(checked: CheckResult) -> str:

@@ -195,6 +195,10 @@ class Document:
     """Revisions and approvals, which stand under the title and have no number."""
     cautions: tuple[str, ...] = ()
     """What can hurt people, and who must settle it; printed on the front sheet."""
+    provenance: tuple[str, ...] = ()
+    """Clauses and formats that come from a folder of the user; for the front sheet."""
+    own_clauses: str = ""
+    """How that folder is named; it travels with the job."""
     unexpressed: tuple[str, ...] = ()
     """Paths of requirements that stand in the job but in no chosen clause."""
     numbering: Numbering = Numbering()

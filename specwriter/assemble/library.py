@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from specwriter.assemble.clause import LibraryClause, read_clause
@@ -46,7 +46,7 @@ def load_library(extra: Path | None = None) -> Library:
 
     Never raises on a bad clause file: what is wrong is in ``Library.faults``.
     """
-    library = read_folder(library_root(), "clauses")
+    library = replace(read_folder(library_root(), "clauses"), own="")
     if extra is None:
         return library
     if not extra.is_dir():

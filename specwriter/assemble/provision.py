@@ -24,6 +24,7 @@ from specwriter.assemble.markdown import MarkdownError, blocks_of
 from specwriter.assemble.numbering import Draft, numbered
 from specwriter.assemble.opening import opening_of
 from specwriter.assemble.page import Page
+from specwriter.assemble.provenance import provenance
 from specwriter.assemble.select import names_for, select
 from specwriter.assemble.view import area_views, job_view
 from specwriter.diagnostic import Fault
@@ -84,6 +85,8 @@ def assemble(
         instructions=instructions,
         title_tables=title_tables(job),
         cautions=cautions_for(job),
+        provenance=provenance(library, outline, parts),
+        own_clauses=library.own,
         unexpressed=unexpressed(
             job,
             [item.draft.source for item in drafted],

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, is_dataclass
+from dataclasses import dataclass, field, is_dataclass
 from difflib import get_close_matches
 from typing import Any, Literal, get_args, get_origin
 
@@ -32,11 +32,15 @@ class ShapeError(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Shape:
-    """``noun`` has keys, ``keyed`` has free keys, ``many`` is a list, the rest are values."""
+    """``noun`` has keys, ``keyed`` has free keys, ``many`` is a list, the rest are values.
+
+    ``path`` is where it stands in a job, with ``*`` for every member.
+    """
 
     kind: Literal["noun", "keyed", "many", "text", "bool", "loop", "figures", "unknown"]
     type: Any = None
     inner: Shape | None = None
+    path: str = field(default="", compare=False)
 
     @property
     def member(self) -> Shape:
@@ -56,7 +60,7 @@ class Shape:
                 return self.member
             case "many":
                 read = self.member.read(key)
-                return read if read.kind == "many" else Shape("many", inner=read)
+                return read if read.kind == "many" else Shape("many", inner=read, path=read.path)
             case "loop" if key in ("first", "last"):
                 return BOOL
             case "figures":
@@ -64,6 +68,11 @@ class Shape:
             case "noun":
                 return self._key(key)
         raise ShapeError(f"nothing can be read from this, so '.{key}' has no meaning", "drop it")
+
+    def path_to(self, key: str) -> str:
+        """The path of a key of this noun, or of each member of this list."""
+        path = self.member.path if self.kind == "many" else self.path
+        return f"{path}.{key}" if path else key
 
     def _figure(self, name: str) -> Shape:
         if name in self.type:
@@ -73,10 +82,10 @@ class Shape:
 
     def _key(self, key: str) -> Shape:
         if key == "pay_item":
-            return Shape("noun", PayItem)
+            return Shape("noun", PayItem, path="pay_items.*")
         known = keys_of(self.type)
         if key in known:
-            return shape_of(known[key][1])
+            return shape_of(known[key][1], self.path_to(key))
         near = get_close_matches(key, known, n=1)
         todo = f"did you mean '{near[0]}'?" if near else f"known: {', '.join(known)}"
         raise ShapeError(f"the job has no '{key}' here", todo)
@@ -85,16 +94,16 @@ class Shape:
 TEXT, BOOL = Shape("text"), Shape("bool")
 
 
-def shape_of(hint: Any) -> Shape:
-    """The shape of a field of the model."""
+def shape_of(hint: Any, path: str = "") -> Shape:
+    """The shape of a field of the model that stands at a path."""
     origin = get_origin(hint)
     if origin is tuple:
-        return Shape("many", inner=shape_of(get_args(hint)[0]))
+        return Shape("many", inner=shape_of(get_args(hint)[0], f"{path}.*"), path=path)
     if origin is dict:
-        return Shape("keyed", inner=shape_of(get_args(hint)[1]))
+        return Shape("keyed", inner=shape_of(get_args(hint)[1], f"{path}.*"), path=path)
     if is_dataclass(hint) and hint is not Quantity:
-        return Shape("noun", hint)
-    return BOOL if hint is bool else TEXT
+        return Shape("noun", hint, path=path)
+    return Shape("bool" if hint is bool else "text", path=path)
 
 
 def _base() -> dict[str, Shape]:
@@ -102,7 +111,7 @@ def _base() -> dict[str, Shape]:
     single = ("project", "settings", "conditions", "residue", "trial_section", "sequence")
     names = {name: job.read(name) for name in single}
     for name in ("areas", "pay_items", "submittals"):
-        names[name] = Shape("many", inner=job.read(name).member)
+        names[name] = Shape("many", inner=job.read(name).member, path=name)
     names["all_areas"] = names["areas"]
     return names | dict.fromkeys(REGISTER_NAMES, TEXT)
 

@@ -30,11 +30,13 @@ class Complaint:
 
 @dataclass(slots=True)
 class Checked:
-    """The outcome of a check: complaints, and the clauses and tables that the body refers to."""
+    """The outcome of a check: complaints, what the body refers to, and the paths that it reads."""
 
     complaints: list[Complaint] = field(default_factory=list)
     clauses: list[tuple[int, str]] = field(default_factory=list)
     tables: list[tuple[int, str]] = field(default_factory=list)
+    reads: set[str] = field(default_factory=set)
+    """Paths with ``*`` for every member; for a table that code builds, its name."""
 
 
 def check(source: str, figures: Collection[str] = ()) -> Checked:
@@ -146,13 +148,16 @@ class _Walker:
 
     def name(self, node: nodes.Name, names: dict[str, Shape]) -> Shape:
         if node.name in names:
+            self.outcome.reads.add(names[node.name].path or node.name)
             return names[node.name]
         self.complain(node, f"'{node.name}' is not known here", f"known: {', '.join(names)}")
         return Shape("unknown")
 
     def key(self, node: nodes.Getattr, owner: Shape) -> Shape:
         try:
-            return owner.read(node.attr)
+            read = owner.read(node.attr)
+            self.outcome.reads.add(owner.path_to(node.attr))
+            return read
         except ShapeError as fault:
             self.complain(node, fault.says, fault.todo)
             return Shape("unknown")

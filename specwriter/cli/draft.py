@@ -10,6 +10,7 @@ import click
 
 from specwriter.cli import exit_codes
 from specwriter.cli.files import write_all
+from specwriter.cli.library import Refused, telling
 from specwriter.cli.options import FILE, code_of
 from specwriter.cli.output import report, say
 from specwriter.diagnostic import Grade
@@ -100,18 +101,13 @@ def _stem(result: CheckResult) -> str:
 
 
 def _write(result: CheckResult, targets: dict[str, Path], clauses: Path | None, force: bool) -> int:
-    from specwriter.assemble import HouseError, LibraryError
     from specwriter.workflow import draft
 
     try:
-        drafted = draft(result, tuple(targets), clauses)
-    except LibraryError as error:
-        for fault in error.faults:
-            say(f"{fault.place}: {fault.says}" + (f"; {fault.todo}" if fault.todo else ""))
-        return exit_codes.USAGE if clauses else exit_codes.DEFECT
-    except HouseError as error:
-        say(f"{result.source.place(error.path)}: {error.says}; {error.todo}")
-        return exit_codes.USAGE
+        with telling(own=clauses is not None, source=result.source):
+            drafted = draft(result, tuple(targets), clauses)
+    except Refused as refused:
+        return refused.code
     write_all({path: drafted.contents[each] for each, path in targets.items()}, force=force)
     for path in targets.values():
         say(f"wrote {path}")

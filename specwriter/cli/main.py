@@ -13,7 +13,7 @@ from specwriter import __version__
 from specwriter.cli import exit_codes
 from specwriter.cli.output import say
 
-COMMANDS = ("new", "check", "worksheet", "draft", "compare", "explain", "schema")
+COMMANDS = ("new", "check", "worksheet", "draft", "clauses", "compare", "explain", "schema")
 
 
 class LazyGroup(click.Group):

@@ -64,7 +64,7 @@ def _values(document: Document, body: Body) -> dict[str, str]:
     if document.closing:
         content += paragraph(run(document.closing), "Closing")
     across, down = PAPERS[document.page]
-    plain = ("title", "subtitle", "agency", "job_text", "job_digest")
+    plain = ("title", "subtitle", "agency", "job_text", "job_digest", "own_clauses")
     return {
         **{name: xml_text(getattr(document, name)) for name in plain},
         "moment": f"{_day(document.date)}T00:00:00Z",

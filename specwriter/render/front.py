@@ -31,6 +31,7 @@ def front_sections(document: Document) -> tuple[FrontSection, ...]:
         ("Status", _plain((document.status,) if document.status else ())),
         ("Cautions", _plain(document.cautions)),
         ("Open decisions", decisions),
+        ("Clauses and formats of your own", _plain(document.provenance)),
         ("Requirements of the job that no clause states", _plain(document.unexpressed)),
     )
     return tuple(FrontSection(title=title, points=points) for title, points in sections if points)
