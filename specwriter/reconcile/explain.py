@@ -36,12 +36,20 @@ def _clash_finding(area: str, clash: Clash) -> Finding:
         area=area,
         evidence=tuple(each.evidence for each in clash.members),
         says=_says(clash),
-        settle=tuple(
-            f"{move.member.label} {show_interval_like(_bounded(move.to), move.member.quantity)}"
-            for move in clash.moves
-        ),
+        settle=_ways(clash),
         sources=tuple(dict.fromkeys(each.source for each in clash.relations))
         or (STATED_TWICE.source,),
+    )
+
+
+def _ways(clash: Clash) -> tuple[str, ...]:
+    """The ways of the relation that stands out, else each member moved to where it fits."""
+    one = _leading(clash)
+    if one is not None and one.ways:
+        return one.ways
+    return tuple(
+        f"{move.member.label} {show_interval_like(_bounded(move.to), move.member.quantity)}"
+        for move in clash.moves
     )
 
 
@@ -116,9 +124,9 @@ def _general_sentence(clash: Clash) -> str:
     others = [each for each in clash.members if each is not move.member]
     room = show_interval_like(_bounded(move.to), move.member.quantity)
     because = "; ".join(dict.fromkeys(each.statement for each in clash.relations))
-    return (
-        f"With {and_list([_stated(each) for each in others])}, the {move.member.label} can only "
-        f"be {room}, not {move.member.quantity.text}" + (f" ({because})." if because else ".")
+    lead = f"With {and_list([_stated(each) for each in others])}, the" if others else "The"
+    return f"{lead} {move.member.label} can only be {room}, not {move.member.quantity.text}" + (
+        f" ({because})." if because else "."
     )
 
 

@@ -11,9 +11,19 @@ from dataclasses import dataclass
 from typing import Literal
 
 from specwriter.model import Area, Job
-from specwriter.reconcile.shape import ANY, Box, Function, Linear, Reciprocal, Shape
+from specwriter.reconcile.shape import ANY, Between, Box, Function, Linear, Reciprocal, Shape
 
-__all__ = ["ANY", "Box", "Function", "Kind", "Linear", "Reciprocal", "Relation", "Shape"]
+__all__ = [
+    "ANY",
+    "Between",
+    "Box",
+    "Function",
+    "Kind",
+    "Linear",
+    "Reciprocal",
+    "Relation",
+    "Shape",
+]
 
 Kind = Literal["exact", "model", "experience"]
 """How much a relation can prove.
@@ -46,7 +56,8 @@ class Relation:
     without one the report uses general words. ``assures`` is given where the dimensions are
     expected to assure the output: the report then shows a choice that does not. ``optional`` are
     inputs that may be unknown there. ``nominal`` is given where the shape bounds the output on one
-    side only: choices are then judged by the nominal shape, and nothing is called assured.
+    side only: choices are then judged by the nominal shape, and nothing is called assured. ``ways``
+    are given where moving one number to where it fits is not what settles a clash.
     """
 
     slug: str
@@ -61,6 +72,7 @@ class Relation:
     assures: Unassured | None = None
     optional: tuple[str, ...] = ()
     nominal: Shape | None = None
+    ways: tuple[str, ...] = ()
 
     @property
     def variables(self) -> tuple[str, ...]:

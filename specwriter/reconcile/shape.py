@@ -30,6 +30,11 @@ class Shape(Protocol):
         """Variables for which there is a value whatever the others are."""
         ...
 
+    @property
+    def only_computed(self) -> tuple[str, ...]:
+        """Outputs from which nothing leads back to the inputs: they are never chosen."""
+        ...
+
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """All values of ``variable`` that the others' intervals leave open, or more."""
         ...
@@ -53,6 +58,11 @@ class Linear:
         signs = {factor > 0 for factor in self.factors.values()}
         twins = len(self.factors) == len(signs) == 2 and self.span == ZERO
         return self.variables if twins else ()
+
+    @property
+    def only_computed(self) -> tuple[str, ...]:
+        """None."""
+        return ()
 
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """What remains for one term when the others take all their values."""
@@ -85,6 +95,11 @@ class Reciprocal:
     def always_fitting(self) -> tuple[str, ...]:
         """Both variables."""
         return self.variables
+
+    @property
+    def only_computed(self) -> tuple[str, ...]:
+        """None."""
+        return ()
 
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """One over the other."""
@@ -128,6 +143,11 @@ class Function:
     def always_fitting(self) -> tuple[str, ...]:
         """The output."""
         return (self.output,)
+
+    @property
+    def only_computed(self) -> tuple[str, ...]:
+        """The output, where no input can be found from it."""
+        return () if self.inverses else (self.output,)
 
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """The range of the output, or of one input for the outputs that are left."""
@@ -173,6 +193,33 @@ class Function:
         inverse = self.inverses[variable]
         corners = _corners(others, signs, direction)
         return _pick(pick, lambda corner: inverse(granted, corner), corners)
+
+
+@dataclass(frozen=True, slots=True)
+class Between:
+    """One output between two functions of the same inputs: ``least`` and ``most``."""
+
+    least: Function
+    most: Function
+
+    @property
+    def variables(self) -> tuple[str, ...]:
+        """The output, then the inputs."""
+        return self.most.variables
+
+    @property
+    def always_fitting(self) -> tuple[str, ...]:
+        """None: the band may be empty of what else is asked."""
+        return ()
+
+    @property
+    def only_computed(self) -> tuple[str, ...]:
+        """None: an output may lie anywhere in the band."""
+        return ()
+
+    def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
+        """What both bounds leave."""
+        return self.least.narrow(box, variable).meet(self.most.narrow(box, variable))
 
 
 Pick = Callable[[list[Fraction]], Fraction]

@@ -91,7 +91,9 @@ class _Search:
     def __init__(self, relations: Sequence[Relation]) -> None:
         self.relations = relations
         names = dict.fromkeys(name for each in relations for name in each.variables)
-        self.order = sorted(names, key=lambda name: not is_whole(name))
+        computed = {name for each in relations for name in each.shape.only_computed}
+        free = sorted((name for name in names if name not in computed), key=_whole_first)
+        self.orders = tuple([*order, *computed] for order in (free, free[::-1]))
         self.left = BUDGET
 
     def decide(self, start: Box | None) -> Answer:
@@ -101,7 +103,7 @@ class _Search:
             box = self._narrow(boxes.pop(0))
             if box is None:
                 continue
-            for order in (self.order, self.order[::-1]):
+            for order in self.orders:
                 self.fixes = FIXES
                 if (point := self._fix(box, order)) is not None:
                     return Answer(solution=point)
@@ -131,6 +133,10 @@ class _Search:
             if fixed is not None and (point := self._fix(fixed, order)) is not None:
                 return point
         return None
+
+
+def _whole_first(name: str) -> bool:
+    return not is_whole(name)
 
 
 def _candidates(name: str, interval: Interval) -> tuple[Fraction, ...]:

@@ -79,6 +79,11 @@ VARIABLES: dict[str, Variable] = {
     "conditions.existing_mri": _fact("existing MRI", "m/km"),
     "conditions.existing_wavelength": _fact("wavelength of the existing roughness", "m"),
     "conditions.daily_curl": _fact("daily curl"),
+    "wet.texture": _fact("texture that holds water"),
+    "wet.path": _fact("path of the water", "m"),
+    "wet.rain": _fact("rain", "mm/h"),
+    "wet.cross_slope": _fact("cross slope", "percent"),
+    "wet.grade": _fact("grade", "percent"),
     "texture_depth.land_texture": _fact("texture of the land"),
     "joint_match": _result("step left at a joint", "at_most"),
     "coverage.share": _result("share of the area textured", "at_least", "percent"),
@@ -91,7 +96,21 @@ VARIABLES: dict[str, Variable] = {
     "texture_depth.single": _result("texture depth, single test", "at_least"),
     "texture_depth.mpd_by_older_edition": _result("profile depth", "at_least"),
     "texture_depth.mpd_by_edition_of_2019": _result("profile depth", "at_least"),
+    "texture_depth.initial": _fact("initial texture depth"),
+    "texture_depth.end_of_life": _result("texture depth at end of life", "at_least"),
     "texture_depth.between_grooves": _result("texture depth between the grooves", "at_least"),
+    "wet.onset_speed": _result("wet onset speed (posted speed)", "at_least", "km/h"),
+    "friction.ribbed": _result("friction limit, ribbed tyre", "as_written", ""),
+    "friction.smooth": _result("friction limit, smooth tyre", "as_written", ""),
+    "friction.ribbed_elsewhere": _result(
+        "friction limit, ribbed tyre, other speed", "as_written", ""
+    ),
+    "friction.smooth_elsewhere": _result(
+        "friction limit, smooth tyre, other speed", "as_written", ""
+    ),
+    "friction.other_speed": _fact("speed of the friction test", "km/h"),
+    "friction.profile_depth": _fact("profile depth of the surface"),
+    "noise.level": _result("noise level at the source", "at_most", "dB(A)"),
     "texture_depth.of_grooves": _computed("texture depth of the grooves alone"),
     "coverage.reach": _computed("width that the passes cover", "m"),
     "blade.stack": _computed("width of the blade stack", "m"),

@@ -1,0 +1,1 @@
+"""Friction numbers of one surface: by tyre and by speed."""

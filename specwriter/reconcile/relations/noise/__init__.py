@@ -1,0 +1,1 @@
+"""Noise against what a texture has been seen to reach."""

@@ -1,0 +1,49 @@
+"""Texture depth at the end of life: the initial depth less the loss that was published."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.trade.wear import LOSS_MM, PUBLISHED_LOSS
+
+_MM = Fraction(1, 1000)
+
+
+def _applies(texture: str) -> Callable[[Job, Area], bool]:
+    def applies(job: Job, area: Area) -> bool:
+        return area.texture == texture
+
+    return applies
+
+
+def _relation(texture: str, loss: Interval) -> Relation:
+    assert loss.low is not None
+    assert loss.high is not None
+    low, high = float(loss.low), float(loss.high)
+    return Relation(
+        slug="texture-depth-at-end-of-life",
+        title="texture depth at the start and at the end of life do not go together",
+        statement=(
+            f"texture depth at end of life = initial texture depth - {low:g} to {high:g} mm "
+            f"({texture.replace('_', ' ')})"
+        ),
+        shape=Linear(
+            {"texture_depth.end_of_life": 1, "texture_depth.initial": -1},
+            Interval(-loss.high * _MM, -loss.low * _MM),
+        ),
+        source=PUBLISHED_LOSS.source,
+        validity=PUBLISHED_LOSS.validity,
+        kind="model",
+        applies=_applies(texture),
+        assures=Unassured(
+            slug="end-of-life-texture-not-assured",
+            title="the initial texture depth does not assure that at the end of life",
+        ),
+    )
+
+
+RELATIONS = [_relation(*each) for each in LOSS_MM.items()]

@@ -1,0 +1,1 @@
+"""Wet weather: the film of water and the speed from which a tyre may ride up on it."""
