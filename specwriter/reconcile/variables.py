@@ -110,7 +110,6 @@ VARIABLES: dict[str, Variable] = {
     ),
     "friction.other_speed": _fact("speed of the friction test", "km/h"),
     "friction.profile_depth": _fact("profile depth of the surface"),
-    "noise.level": _result("noise level at the source", "at_most", "dB(A)"),
     "texture_depth.of_grooves": _computed("texture depth of the grooves alone"),
     "coverage.reach": _computed("width that the passes cover", "m"),
     "blade.stack": _computed("width of the blade stack", "m"),

@@ -1,4 +1,4 @@
-"""Wet weather, friction, noise and wear: what is cautioned, what is silent, what stands aside.
+"""Wet weather, friction and wear: what is cautioned, what is silent, what stands aside.
 
 None of these relations is a proof: each rests on a model or on experience, so the most that it
 may say is a caution.
@@ -41,10 +41,6 @@ def depth(**more: str) -> dict[str, Any]:
     return {f"{AREA}.texture_depth": {"measure": "MTD", "method": "ASTM E965", **more}}
 
 
-def noise(level: str, **more: str) -> dict[str, Any]:
-    return {f"{AREA}.noise": {"measure": "OBSI", "at_most": level, **more}}
-
-
 def wet(speed: str, texture: str = "0.8 mm", **more: str) -> dict[str, Any]:
     site = {"rainfall": "50 mm/h", "drainage_path": "7.3 m", "cross_slope": "2 percent", **more}
     return {"conditions": {"posted_speed": speed, **site}, **depth(at_least=texture)}
@@ -53,7 +49,7 @@ def wet(speed: str, texture: str = "0.8 mm", **more: str) -> dict[str, Any]:
 RIBBED, SMOOTH = "ribbed", "smooth"
 PAIR, ABOVE, SPEEDS = "ribbed-and-smooth-friction", "smooth-above-ribbed", "friction-at-two-speeds"
 GONE = "texture-depth-at-end-of-life"
-NOISE, WORN = "noise-limit-out-of-reach", "end-of-life-texture-not-assured"
+WORN = "end-of-life-texture-not-assured"
 WET = "posted-speed-above-onset-speed"
 
 CASES: list[tuple[str, dict[str, Any], list[str]]] = [
@@ -75,14 +71,6 @@ CASES: list[tuple[str, dict[str, Any], list[str]]] = [
     ("diamond_grinding", friction(limit("40", RIBBED), limit("22", RIBBED, "60 mph")), [SPEEDS]),
     ("diamond_grinding", friction(limit("40", RIBBED), limit("39", RIBBED, "65 km/h")), []),
     ("diamond_grinding", friction(limit("40", RIBBED), limit("39", SMOOTH, "60 mph")), []),
-    # A band of levels from memory: a new quiet next generation surface reaches 98 dB(A).
-    ("next_generation_concrete_surface", noise("98 dB(A)"), []),
-    ("next_generation_concrete_surface", noise("97 dB(A)"), [NOISE]),
-    ("next_generation_concrete_surface", noise("75 dB(A)", speed="60 mph"), [NOISE]),
-    ("next_generation_concrete_surface", noise("97 dB(A)", speed="97 km/h"), [NOISE]),
-    ("next_generation_concrete_surface", noise("97 dB(A)", speed="45 mph"), []),
-    ("transverse_grooving", noise("97 dB(A)"), []),
-    ("diamond_grinding", {f"{AREA}.noise": {"measure": "roadside", "at_most": "72 dB(A)"}}, []),
     # Loss 0.4 to 0.5 mm on ground, 0.05 to 0.08 mm on grooved surfaces.
     ("diamond_grinding", depth(at_least="1.0 mm", end_of_life_at_least="0.5 mm"), []),
     ("diamond_grinding", depth(at_least="0.9 mm", end_of_life_at_least="0.5 mm"), [WORN]),
@@ -117,19 +105,12 @@ def test_what_models_and_experience_say_is_a_caution(
 
 
 def test_no_relation_of_these_topics_can_prove() -> None:
-    topics = {PAIR, ABOVE, SPEEDS, NOISE, WET, GONE}
+    topics = {PAIR, ABOVE, SPEEDS, WET, GONE}
     ours = [each for each in all_relations() if each.slug in topics]
 
     assert {each.slug for each in ours} == topics
     assert all(each.kind != "exact" for each in ours)
-    assert all("memory" in each.source for each in ours if each.slug in (PAIR, ABOVE, NOISE))
-
-
-def test_a_noise_limit_is_told_without_an_opening_list() -> None:
-    (finding,) = found("next_generation_concrete_surface", noise("97 dB(A)"))
-
-    assert finding.says.startswith("The noise level at the source can only be at least 98")
-    assert "Not a proof" in finding.says
+    assert all("memory" in each.source for each in ours if each.slug in (PAIR, ABOVE))
 
 
 def test_the_caution_on_water_names_the_tyre_and_that_it_proves_nothing() -> None:

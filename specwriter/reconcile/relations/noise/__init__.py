@@ -1,1 +1,0 @@
-"""Noise against what a texture has been seen to reach."""
