@@ -79,6 +79,7 @@ def clause_faults(clause: LibraryClause) -> tuple[Fault, ...]:
     )
 
 
+@cache
 def _checked(clause: LibraryClause) -> subset.Checked:
     return subset.check(clause.body, [figure.name for figure in clause.fixed])
 

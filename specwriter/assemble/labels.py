@@ -47,6 +47,9 @@ _KEYS = {
 _PHRASES = {
     "groove.per_foot": "grooves per foot",
     "groove.per_metre": "grooves per metre",
+    "groove.close_spacing": "spacing that counts as close",
+    "groove.close_share": "share of the spacings that are close",
+    "flush_grind.operations": "operations",
     "blade.failed_allowed": "failed blades allowed",
     "blade.per_head": "blades per head",
     "smoothness.index": "smoothness index",

@@ -22,6 +22,7 @@ from specwriter.assemble.language import render
 from specwriter.assemble.library import Library
 from specwriter.assemble.markdown import MarkdownError, blocks_of
 from specwriter.assemble.numbering import Draft, numbered
+from specwriter.assemble.once import said_once
 from specwriter.assemble.opening import opening_of
 from specwriter.assemble.page import Page
 from specwriter.assemble.provenance import provenance
@@ -103,7 +104,7 @@ def _draft(clause: LibraryClause, job: Job) -> _Drafted:
     page = Page(job)
     try:
         text = render(clause.body, names_for(clause, job), page)
-        blocks = blocks_of(text, page.marked)
+        blocks = blocks_of(said_once(text, page), page.marked)
     except MarkdownError as fault:
         where = fault_at(clause.file, clause.body_line, 1, fault.says, fault.todo)
         raise LibraryError([where]) from None

@@ -1,4 +1,4 @@
-"""The two clean examples with every result that a contract can ask for added to them."""
+"""The clean examples with every result that a contract can ask for added to them."""
 
 from __future__ import annotations
 
@@ -69,17 +69,18 @@ _RIDE = {
 
 
 def full(name: str) -> Job:
-    """The example of that name with all results, pay bands and limits of cover."""
-    patches: dict[str, Any] = {f"areas.mainline.{key}": value for key, value in RESULTS.items()} | {
-        "areas.mainline.removal": {"depth": "at most 1/2 in", "cover_after": "at least 2 in"},
+    """The example of that name, its first area with all results, pay bands and limits of cover."""
+    area = f"areas.{next(iter(job(name).areas))}"
+    patches: dict[str, Any] = {f"{area}.{key}": value for key, value in RESULTS.items()} | {
+        f"{area}.removal": {"depth": "at most 1/2 in", "cover_after": "at least 2 in"},
         "settings.precedence": ["special provisions", "plans", "standard specifications"],
     }
     if name == "urban-grinding":
         patches |= {
-            "areas.mainline.smoothness.improvement": "at least 40 percent",
-            "areas.mainline.smoothness.whichever": "less_strict",
-            "areas.mainline.smoothness.pay_adjustment": _BANDS,
-            "areas.mainline.straightedge": {
+            f"{area}.smoothness.improvement": "at least 40 percent",
+            f"{area}.smoothness.whichever": "less_strict",
+            f"{area}.smoothness.pay_adjustment": _BANDS,
+            f"{area}.straightedge": {
                 "length": "10 ft",
                 "tolerance": "at most 3/16 in",
                 "direction": "longitudinal",
@@ -88,5 +89,5 @@ def full(name: str) -> Job:
             },
         }
     else:
-        patches |= {"areas.mainline.smoothness": _RIDE}
+        patches |= {f"{area}.smoothness": _RIDE}
     return job(name, patches)

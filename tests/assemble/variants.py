@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterable, Iterator
 from dataclasses import MISSING, fields, is_dataclass, replace
 from typing import Any, Literal, get_args, get_origin
 
@@ -10,6 +11,28 @@ from specwriter.model import Job, Node
 from specwriter.model.build import hints
 
 _KEPT = ("path", "format", "project", "texture", "governing_units")
+
+
+_ENTRY = re.compile(r"\b(testing|submittals|pay_items|limits|bands)\.\w+")
+_AREA = re.compile(r"\bareas\.(\w+)")
+
+
+def around(jobs: Iterable[Job]) -> Iterator[tuple[str, Job]]:
+    """The variants of several jobs, each kind of change once.
+
+    A change of an area is tried once for its texture, a change elsewhere once for each set of
+    textures; entries of a list are alike.
+    """
+    seen: set[str] = set()
+    for job in jobs:
+        textures = " ".join(sorted({area.texture for area in job.areas.values()}))
+        for change, near in variants(job):
+            kind = _AREA.sub(lambda m: job.areas[m[1]].texture, _ENTRY.sub(r"\1.*", change))  # noqa: B023
+            if not change.startswith("areas."):
+                kind = f"{textures} {kind}"
+            if kind not in seen:
+                seen.add(kind)
+                yield change, near
 
 
 def variants(job: Job) -> Iterator[tuple[str, Job]]:

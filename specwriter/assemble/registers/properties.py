@@ -48,9 +48,20 @@ _DEPTH = (
 )
 _SPACING = (
     ("", "groove.spacing"),
+    ("close spacings ", "groove.close_share"),
+    ("close means ", "groove.close_spacing"),
     ("clear gap ", "groove.clear_gap"),
     ("", "groove.per_foot"),
     ("", "groove.per_metre"),
+)
+_REMOVAL = (
+    ("", "removal.depth"),
+    ("in one pass ", "removal.depth_per_pass"),
+    ("cover left ", "removal.cover_after"),
+    ("slab left ", "removal.thickness_after"),
+    ("asphalt left ", "removal.asphalt_after"),
+    ("reservoir left ", "removal.reservoir_after"),
+    ("section modulus left ", "removal.section_modulus_after"),
 )
 _LAND, _RIDGE = ("", "land.width"), ("", "ridge.height")
 
@@ -67,6 +78,10 @@ _GROUND = Property(
     ),
     test="testing.texture",
 )
+_FLUSH = Property(
+    title="Flush grind", limits=(("land ", "flush_grind.land"),), test="testing.texture"
+)
+"""The surface between the grooves; the grooves themselves are judged one dimension at a time."""
 _CUT = (
     Property(title="Groove width", limits=(_WIDTH,), test="testing.groove_width"),
     Property(title="Groove depth", limits=_DEPTH, test="testing.groove_depth"),
@@ -90,10 +105,20 @@ _COMMON = (
         ),
         test="testing.coverage",
     ),
+    Property(
+        title="Strips left uncut",
+        limits=(
+            ("edge ", "coverage.edge_offset"),
+            ("joint ", "coverage.joint_offset"),
+            ("fixture ", "coverage.fixture_offset"),
+            ("cable ", "coverage.cable_offset"),
+        ),
+        test="testing.offsets",
+    ),
     Property(title="Overlap", limits=(("", "coverage.overlap"),), test="testing.overlap"),
     Property(title="Match at joints", limits=(("", "joint_match"),), test="testing.joint_match"),
     Property(title="Ridge at pass edges", limits=(("", "edge_ridge"),), test="testing.edge_ridge"),
-    Property(title="Removal", limits=(("", "removal.depth"),), test="testing.removal"),
+    Property(title="Removal", limits=_REMOVAL, test="testing.removal"),
     Property(
         title="Cross slope",
         limits=(("", "cross_slope.tolerance"), (" over ", "cross_slope.over")),
@@ -146,6 +171,7 @@ _COMMON = (
 )
 _ON_REQUEST = (
     "testing.blade",
+    "testing.offsets",
     "testing.overlap",
     "testing.removal",
     "testing.residue",
@@ -156,7 +182,8 @@ _ON_REQUEST = (
 
 def required_properties(area: View) -> Iterator[Required]:
     """The properties of an area that have a test, or that must have one."""
-    for order, item in enumerate((_GROUND, *_CUT, *_COMMON)):
+    flush = area.read("texture") == "next_generation_concrete_surface"
+    for order, item in enumerate((_FLUSH if flush else _GROUND, *_CUT, *_COMMON)):
         limits = tuple((lead, found) for lead, keys in item.limits if (found := read(area, keys)))
         test: View = read(area, item.test)
         if test or (limits and not _is_optional(item, area)):

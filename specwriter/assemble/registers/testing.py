@@ -26,7 +26,20 @@ _BOUNDS: dict[str, Bound] = {
     "at_least": "at_least",
     "single_at_least": "at_least",
     "at_most": "at_most",
+    "close_share": "at_least",
+    "close_spacing": "at_most",
+    "edge_offset": "at_most",
+    "joint_offset": "at_most",
+    "fixture_offset": "at_most",
+    "cable_offset": "at_least",
+    "depth_per_pass": "at_most",
+    "cover_after": "at_least",
+    "thickness_after": "at_least",
+    "asphalt_after": "at_least",
+    "reservoir_after": "at_least",
+    "section_modulus_after": "at_least",
 }
+"""Which way a bare value of a key bounds; the clauses word it in the same way."""
 
 _Cells = Callable[[Required, Page], Row]
 
