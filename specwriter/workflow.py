@@ -131,6 +131,18 @@ def draft(
     return Drafted(document=document, contents={each: _render(document, each) for each in formats})
 
 
+def registers(checked: CheckResult, document: Document) -> dict[str, bytes]:
+    """The registers of a drafted job as files: what follows the stem → content."""
+    from specwriter.report.registers import registers_csv, registers_json, registers_of
+    from specwriter.worksheet import work_out
+
+    if checked.job is None:
+        raise ValueError("a job with faults has no registers")
+    made = registers_of(checked, document, work_out(checked.job))
+    files = {f".{each.name}.csv": registers_csv(each) for each in made}
+    return {".registers.json": registers_json(made), **files}
+
+
 def clause_library(folder: Path | None = None) -> Library:
     """The clause library, with a user's own folder put over it; raises ``LibraryError``."""
     from specwriter.assemble import LibraryError, check_library, load_library

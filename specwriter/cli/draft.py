@@ -50,6 +50,12 @@ def _formats(ctx: click.Context, param: click.Parameter, value: str) -> tuple[st
     help="docx, html, md, or several with commas between.",
 )
 @click.option("--clauses", type=FILE, help="Your own folder of clauses, added to the library.")
+@click.option(
+    "--registers",
+    is_flag=True,
+    help="Write requirements, submittals, tests, pay items, references, open decisions and "
+    "accepted findings as .csv and .json beside it.",
+)
 @click.option("--with-conflicts", is_flag=True, help="Draft although conflicts are not settled.")
 @click.option("--force", is_flag=True, help="Overwrite files that exist.")
 def command(
@@ -57,6 +63,7 @@ def command(
     to: Path,
     formats: tuple[str, ...],
     clauses: Path | None,
+    registers: bool,
     with_conflicts: bool,
     force: bool,
 ) -> int:
@@ -74,7 +81,7 @@ def command(
     if conflicts and not with_conflicts:
         say(f"specwriter: nothing written: {_conflicts(conflicts)}")
         return code
-    return _write(result, _targets(result, to, formats), clauses, force)
+    return _write(result, _targets(result, to, formats), clauses, registers, force)
 
 
 def _conflicts(count: int) -> str:
@@ -100,7 +107,13 @@ def _stem(result: CheckResult) -> str:
     return Path(result.source.file).stem
 
 
-def _write(result: CheckResult, targets: dict[str, Path], clauses: Path | None, force: bool) -> int:
+def _write(
+    result: CheckResult,
+    targets: dict[str, Path],
+    clauses: Path | None,
+    registers: bool,
+    force: bool,
+) -> int:
     from specwriter.workflow import draft
 
     try:
@@ -108,14 +121,24 @@ def _write(result: CheckResult, targets: dict[str, Path], clauses: Path | None, 
             drafted = draft(result, tuple(targets), clauses)
     except Refused as refused:
         return refused.code
-    write_all({path: drafted.contents[each] for each, path in targets.items()}, force=force)
-    for path in targets.values():
+    files = {path: drafted.contents[each] for each, path in targets.items()}
+    if registers:
+        files |= _registers(result, drafted, next(iter(targets.values())))
+    write_all(files, force=force)
+    for path in files:
         say(f"wrote {path}")
     say(_open(drafted))
     if absent := len(drafted.document.unexpressed):
         many = "1 requirement" if absent == 1 else f"{absent} requirements"
         say(f"no clause states {many} of the job; the front sheet lists what is missing")
     return exit_codes.DEFECT if result.defects else exit_codes.OK
+
+
+def _registers(result: CheckResult, drafted: Drafted, beside: Path) -> dict[Path, bytes]:
+    from specwriter.workflow import registers
+
+    made = registers(result, drafted.document)
+    return {beside.with_name(f"{beside.stem}{end}"): content for end, content in made.items()}
 
 
 def _open(drafted: Drafted) -> str:

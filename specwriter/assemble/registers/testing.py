@@ -108,15 +108,15 @@ def _test_cells(item: Required, page: Page) -> Row:
     if not item.test:
         method, *others = _no_test(item, texts)
         return [
-            _limits(item, page),
-            _method(item) if item.owner.read("method") else method,
+            limits_of(item, page),
+            method_of(item) if item.owner.read("method") else method,
             *others,
         ]
     test = item.test
     place = key(test, "where") + after("; ", key(test, "when"))
     readings = after(", readings: ", key(test, "readings"))
     tester = in_words(test.read("by")) + after("; ", key(test, "lot")) + readings
-    return [_limits(item, page), _method(item), place, tester, _statistic(test, page)]
+    return [limits_of(item, page), method_of(item), place, tester, _statistic(test, page)]
 
 
 def _statistic(test: View, page: Page) -> Phrase:
@@ -128,7 +128,8 @@ def _statistic(test: View, page: Page) -> Phrase:
     return statistic
 
 
-def _limits(item: Required, page: Page) -> Phrase:
+def limits_of(item: Required, page: Page) -> Phrase:
+    """Every limit of a property in one line."""
     if not item.limits:
         return NONE
     made = Phrase(())
@@ -140,7 +141,7 @@ def _limits(item: Required, page: Page) -> Phrase:
     return made
 
 
-def _method(item: Required) -> Phrase:
+def method_of(item: Required) -> Phrase:
     """Every method that the job names, each with its edition, and the device."""
     made = _with_edition(item.owner if item.owner.read("method") else item.test)
     if item.owner.path != item.test.path and item.owner.read("method") and item.test.read("method"):
