@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from specwriter.model import Job
 from specwriter.trade.formula import arithmetic
+from specwriter.trade.ride import improvement
 from specwriter.worksheet.figure import Line
 from specwriter.worksheet.inputs import of_area, of_site
 from specwriter.worksheet.scale import PERCENT, ROUGHNESS
@@ -13,6 +14,11 @@ from specwriter.worksheet.sheet import areas
 
 LEFT = arithmetic("roughness after = existing × (1 - improvement)")
 NEEDED = arithmetic("improvement = 1 - limit / existing")
+
+_PUBLISHED = (
+    f"best published improvement {improvement.BEST:.0%} ({improvement.CALIFORNIA.source}); "
+    f"{improvement.USUAL_BEST:.0%} in the larger study ({improvement.TEXAS.source})"
+)
 
 
 def figures(job: Job) -> Iterator[Line]:
@@ -29,4 +35,6 @@ def figures(job: Job) -> Iterator[Line]:
         if ride.limit is not None:
             needs = (of_area(area, "smoothness.limit"), existing)
             title = "improvement that the limit asks for"
-            yield sheet.figure(title, NEEDED, PERCENT, needs, lambda limit, mri: 1 - limit / mri)
+            yield sheet.figure(
+                title, NEEDED, PERCENT, needs, lambda limit, mri: 1 - limit / mri, note=_PUBLISHED
+            )
