@@ -47,7 +47,7 @@ LIBRARIES: dict[str, tuple[str, ...]] = {
     "jsonschema": ("source",),
     "markdown_it": ("assemble",),
     "resvg_py": ("render.figure",),
-    "yaml": ("source", "assemble"),
+    "yaml": ("source", "assemble", "rules.word_list"),
 }
 """Library → the only rooms that may import it."""
 

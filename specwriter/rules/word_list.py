@@ -1,0 +1,77 @@
+"""The flagged words of the house (``clauses/wording.yaml``), and where a text uses them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from specwriter.model import Job
+from specwriter.rules.texts import Text, texts
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Flag:
+    """Words that say the same too little, why, and what says it better."""
+
+    words: tuple[str, ...]
+    kind: str
+    reason: str
+    better: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Use:
+    """A flagged word in a text, as it stands there; ``start`` counts characters from 0."""
+
+    flag: Flag
+    words: str
+    start: int
+
+
+@cache
+def flags() -> tuple[Flag, ...]:
+    """Every entry of the list, in its order."""
+    import yaml
+
+    # Safe: the file is part of the program, and the loader makes plain data alone.
+    entries: list[dict[str, Any]] = yaml.safe_load(_file().read_text("utf-8"))
+    return tuple(Flag(**{**entry, "words": tuple(entry["words"])}) for entry in entries)
+
+
+def _file() -> Path:
+    """Inside the installed package, else in the folder of clauses beside it."""
+    package = Path(__file__).parents[1]
+    inside = package / "clauses" / "wording.yaml"
+    return inside if inside.is_file() else package.parent / "clauses" / "wording.yaml"
+
+
+def uses(text: str, kinds: tuple[str, ...] = ()) -> Iterator[Use]:
+    """The flagged words in a text, of some kinds or of all; of two that overlap the longer."""
+    pattern, by_words = _pattern()
+    for found in pattern.finditer(text):
+        flag = by_words[" ".join(found.group().lower().split())]
+        if not kinds or flag.kind in kinds:
+            yield Use(flag=flag, words=found.group(), start=found.start())
+
+
+@cache
+def _pattern() -> tuple[re.Pattern[str], dict[str, Flag]]:
+    by_words = {words.lower(): flag for flag in flags() for words in flag.words}
+    longest_first = sorted(by_words, key=len, reverse=True)
+    choices = "|".join(re.escape(words).replace(r"\ ", r"\s+") for words in longest_first)
+    return re.compile(rf"(?<![\w-])(?:{choices})(?![\w-])", re.IGNORECASE), by_words
+
+
+def flagged(job: Job, kinds: tuple[str, ...]) -> dict[str, tuple[Flag, list[Text]]]:
+    """Each flagged word of some kinds, lower case, with its entry and the texts that use it."""
+    found: dict[str, tuple[Flag, list[Text]]] = {}
+    for text in texts(job):
+        for use in uses(text.words, kinds):
+            _, places = found.setdefault(" ".join(use.words.lower().split()), (use.flag, []))
+            if text not in places:
+                places.append(text)
+    return found

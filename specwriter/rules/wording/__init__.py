@@ -1,0 +1,1 @@
+"""Rules on the words of a job: no measure, no criterion, no number, no end, no negation."""

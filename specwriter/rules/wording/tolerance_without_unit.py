@@ -1,0 +1,46 @@
+"""A tolerance in a text without its unit.
+
+Looks at
+    Texts of the job with ± or +/- and a number, and no unit behind it.
+
+Why it matters
+    ± 1/16 of what? A bare tolerance is read in inches by one and in percent by the other.
+
+Conflict
+    areas.mainline.testing.texture.remedy: reset the head to ± 1/64
+
+Settled
+    areas.mainline.testing.texture.remedy: reset the head to ± 1/64 in
+
+How to settle it
+    Write the unit.
+
+Sources
+    common practice, no source: a number that is measured has a unit
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from specwriter.diagnostic import Finding, Grade
+from specwriter.model import Job
+from specwriter.rules.rule import Rule
+from specwriter.rules.texts import texts
+
+_BARE = re.compile(r"(?:±|\+/-)\s*\d+(?:[-\s]?\d+/\d+|/\d+|\.\d+)?(?![\d/])(?!\s*[a-zA-Z%°\"])")
+
+RULE = Rule(
+    title="a tolerance has no unit",
+    grade=Grade.OPEN,
+    basis="wording",
+)
+
+
+def check(job: Job) -> Iterator[Finding]:
+    """One finding that names every text with a bare tolerance."""
+    places = [each.evidence() for each in texts(job) if _BARE.search(each.words)]
+    if places:
+        says = "The text gives a tolerance and not its unit."
+        yield RULE.finding(None, says, places, ("write the unit behind the number",))
