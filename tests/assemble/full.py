@@ -9,7 +9,7 @@ from tests.support import job
 
 _TEST = {
     "device": "named in the quality control plan",
-    "where": "places chosen by ASTM D3665",
+    "where": "places drawn by random numbers",
     "when": "at most 7 days after the lane is cut",
     "by": "contractor",
     "lot": "each 1,000 ft of lane",
