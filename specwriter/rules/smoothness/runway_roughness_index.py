@@ -13,7 +13,7 @@ Conflict
     areas.runway.smoothness.limit: at most 60 in/mi
 
 Settled
-    areas.runway.straightedge: {length: 12 ft, tolerance: at most 1/4 in}
+    areas.runway.straightedge: {length: 12 ft, tolerance: at most 1/4 in, kind: resting}
 
 How to settle it
     Set a straightedge tolerance or a profile index as the airfield standard has them.
