@@ -7,6 +7,7 @@ Speeds in km/h, textures in mm (MPD, or MTD in inches for the exponential form),
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from math import exp
 from typing import Literal
 
@@ -47,6 +48,15 @@ EXPONENTIAL = Formula(
     "(second-hand)",
     validity="skid numbers of one tyre; never after another speed model",
 )
+
+GUIDE_MINIMUM = Formula(
+    text="SN at 40 mph by mean traffic speed: 31, 33, 37, 41, 46, 51 at 30, 40, 50, 60, 70, 80 mph",
+    source="NCHRP Report 37, 1967 (year and values from memory, unverified)",
+    validity="a guide for rural main roads; an agency's own levels govern",
+)
+
+GUIDE_LEVELS = {30: 31, 40: 33, 50: 37, 60: 41, 70: 46, 80: 51}
+"""Mean traffic speed in mph → skid number: ``GUIDE_MINIMUM``."""
 
 SCATTER_OF_TYRES = 8
 """Skid numbers by which a ribbed and a smooth tyre may differ from the implied pair: project
@@ -121,3 +131,11 @@ def skid_number_at(
         change = (number.speed - speed) / _KMH_PER_MPH
         factor = exp(gradient(mtd / 25.4) * change / 100)
     return SkidNumber(value=number.value * factor, speed=speed, model=model)
+
+
+def guide_minimum(speed_mph: float) -> float:
+    """The guide minimum between the printed speeds; ``ValueError`` outside them."""
+    for (slow, low), (fast, high) in pairwise(GUIDE_LEVELS.items()):
+        if slow <= speed_mph <= fast:
+            return low + (high - low) * (speed_mph - slow) / (fast - slow)
+    raise ValueError(f"{speed_mph:g} mph lies outside 30 to 80 mph")

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from fractions import Fraction
 from typing import Any
 
-from specwriter.quantity import UNITS, parse
+from specwriter.quantity import UNITS, Interval, parse
 from specwriter.trade import (
     aggregate,
     coverage,
@@ -23,6 +23,7 @@ from specwriter.trade import (
     texture_depth,
     wear,
 )
+from specwriter.worksheet.reach import reach
 
 F = Fraction
 INCH = F("25.4")
@@ -44,6 +45,15 @@ def in_unit(amount: Fraction, unit: str) -> Fraction:
 
 def millimetres(row: dict[str, Any], key: str) -> Fraction:
     return exact(row[f"{key}_mm"]) if f"{key}_mm" in row else exact(row[f"{key}_in"]) * INCH
+
+
+def land_of_ranges(row: dict[str, Any]) -> list[Fraction | None]:
+    counts, widths = ([exact(each) for each in row[key]] for key in ("per_ft", "w_in"))
+    found = reach(
+        lambda count, width: groove_geometry.land(12 / count, width),
+        (Interval(*counts), Interval(*widths)),
+    )
+    return [found.low, found.high]
 
 
 def share(row: dict[str, Any]) -> Fraction:
@@ -195,6 +205,7 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "grooves per foot of ranges": grooves_per_foot,
     "count and spacing of segment and gap": segment_and_gap,
     "land": lambda r: groove_geometry.land(exact(r["p_in"]), exact(r["w_in"])),
+    "land of ranges": land_of_ranges,
     "groove share": share,
     "texture of a pattern on both sides of 1.0 mm": lambda r: (
         texture_depth.groove_share(base(r["w"]), base(r["w"]), base(r["d"]), base(r["p"])) * 1000
@@ -216,6 +227,7 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "section modulus": lambda r: removal.section_modulus_left(exact(r["h_mm"]), exact(r["x_mm"])),
     "area in SY": lambda r: in_unit(area(r), "SY"),
     "area in m2": area,
+    "price per SY": lambda r: exact(r["total"]) / in_unit(area(r), "SY"),
     "covered width": covered,
     "passes": passes,
     "grooves forgiven": lambda r: coverage.grooves_forgiven(
@@ -249,6 +261,7 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "skid number at 60 mph by friction index": number_at_60("friction index"),
     "skid number at 60 mph by exponential form": number_at_60("exponential skid number"),
     "skid number of the textbook": textbook_number,
+    "guide minimum": lambda r: friction.guide_minimum(r["mph"]),
     "film 1979": film_of,
     "SI coefficient of the 1979 film": si_coefficient,
     "drainage path": lambda r: [

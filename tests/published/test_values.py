@@ -2,7 +2,8 @@
 
 ``outside.yaml`` holds numbers read in published documents; ``by_hand.yaml`` arithmetic and
 published formulas worked with a pencil; ``second_route.yaml`` our own second way;
-``regression.yaml`` what our formulas gave, which proves nothing.
+``recalled.yaml`` numbers from memory; ``regression.yaml`` what our formulas gave, which proves
+nothing.
 """
 
 from __future__ import annotations

@@ -14,12 +14,15 @@ from specwriter.worksheet.scale import NUMBER, WIDTH
 from specwriter.worksheet.sheet import Sheet, areas, evidence_of
 
 TITLE = "passes over a lane"
+_ACROSS = ("transverse_grooving", "runway_grooving")
+"""Textures whose head moves across: a lane takes no passes side by side."""
 
 
 def figures(job: Job) -> Iterator[Line]:
     """For the head and the overlap at the limits that the job states, each taken as written."""
     for area, sheet in areas(job):
-        yield from _lines(job, area, sheet)
+        if area.texture not in _ACROSS:
+            yield from _lines(job, area, sheet)
 
 
 def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:

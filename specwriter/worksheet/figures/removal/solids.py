@@ -80,9 +80,7 @@ def _totals(sheet: Sheet, whose: str, volume: Interval, at: tuple[Evidence, ...]
 
 
 def _solids(area: Area) -> _Solids | Missing:
-    """Ground surfaces lose the depth of removal, grooved ones the volume of their grooves."""
-    surface = area_of(area)
-    taken = _depth(area)
+    surface, taken = area_of(area), _depth(area)
     for each in (surface, taken):
         if isinstance(each, Missing):
             return each
@@ -92,9 +90,21 @@ def _solids(area: Area) -> _Solids | Missing:
 
 
 def _depth(area: Area) -> Given | Missing:
-    stated = of_area(area, "removal.depth")
-    if isinstance(stated, Given) or area.texture == "diamond_grinding":
-        return stated
+    """Mean depth taken: what is ground away, and under the new surface the grooves.
+
+    The removal of a ground surface reaches to the bottom of its own grooves.
+    """
+    ground = of_area(area, "removal.depth")
+    if area.texture == "diamond_grinding":
+        return ground
+    grooves = _grooves(area)
+    if isinstance(grooves, Missing) or isinstance(ground, Missing):
+        return grooves
+    span = reach(lambda first, second: first + second, (ground.interval, grooves.interval))
+    return Given(name="removal", interval=span, evidence=evidence_of((ground, grooves)))
+
+
+def _grooves(area: Area) -> Given | Missing:
     needs = (of_area(area, "groove.width"), bottom(area), depth(area), spacing(area))
     given = [each for each in needs if isinstance(each, Given)]
     if len(given) < len(needs):

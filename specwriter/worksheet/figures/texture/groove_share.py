@@ -17,6 +17,7 @@ FORMULA = Formula(
     source="geometry",
     validity="sawn grooves; for a ground surface an upper bound, because fins break",
 )
+RANDOM = "random pattern: the ends are those of single spacings, the mean lies between"
 
 
 def figures(job: Job) -> Iterator[Line]:
@@ -29,4 +30,5 @@ def figures(job: Job) -> Iterator[Line]:
             TEXTURE,
             needs,
             texture_depth.groove_share,
+            note=RANDOM if area.groove and area.groove.pattern == "random" else "",
         )
