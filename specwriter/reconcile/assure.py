@@ -15,7 +15,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, propagate
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import Answer, Point, connected, solve
+from specwriter.reconcile.solve import Answer, Point, component, connected, solve
 from specwriter.reconcile.verdict import Outcome, ResultCheck
 
 _HAIR = Fraction(1, 10**9)
@@ -50,9 +50,12 @@ class Rest:
 def rest_of(
     target: Requirement, requirements: Sequence[Requirement], relations: Sequence[Relation]
 ) -> Rest:
-    """Everything but what is asked of the target's own variable."""
-    others = tuple(each for each in requirements if each.variable != target.variable)
-    usable = [_judged(each) for each in relations if each.kind != "experience"]
+    """Everything tied to the target, but what is asked of its own variable."""
+    usable = component(
+        target.variable, [_judged(each) for each in relations if each.kind != "experience"]
+    )
+    tied = {name for each in usable for name in each.variables} - {target.variable}
+    others = tuple(each for each in requirements if each.variable in tied)
     used = connected({target.variable, *(each.variable for each in others)}, usable)
     exact = solve(others, used, exact=True).solution is not None
     return Rest(requirements=others, relations=used, exact=exact)
@@ -132,11 +135,14 @@ def _failing(
 ) -> tuple[Point | None, bool]:
     """A choice that fails the limit, the worst one where it is found; or a proof of none."""
     if end is not None:
-        worst = rest.answer({variable: Interval(end, end)}).solution
-        if worst is not None:
-            return worst, False
-    found = rest.answer({variable: beyond(side, limit)})
-    return found.solution, found.refuted
+        hair = abs(end) * _HAIR
+        near = Interval(end - hair, end) if side > 0 else Interval(end, end + hair)
+        for worst in (Interval(end, end), near):
+            found = rest.answer({variable: worst}).solution
+            if found is not None:
+                return found, False
+    beyond_it = rest.answer({variable: beyond(side, limit)})
+    return beyond_it.solution, beyond_it.refuted
 
 
 def _margin(goal: Interval, allowed: Interval) -> Fraction | None:

@@ -94,7 +94,9 @@ def _without_one(
 def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
     used = _fewest(members, relations)
     moves = tuple(
-        Move(member=each, to=to) for each in members if (to := _room(each, members, used))
+        Move(member=each, to=to)
+        for each in members
+        if (to := _room(each, members, used)) and not each.reading.within(to)
     )
     return Clash(members=tuple(members), relations=tuple(used), moves=moves)
 

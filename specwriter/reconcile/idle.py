@@ -8,6 +8,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, propagate
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.solve import component
 from specwriter.reconcile.verdict import Idle
 
 
@@ -15,7 +16,9 @@ def allowed_by(
     others: Sequence[Requirement], variable: str, relations: Sequence[Relation]
 ) -> Interval:
     """What the other requirements leave a variable, before its own is looked at."""
-    box = propagate(box_of(others), relations)
+    used = component(variable, relations)
+    tied = {variable, *(name for each in used for name in each.variables)}
+    box = propagate(box_of(each for each in others if each.variable in tied), used)
     return (box or {}).get(variable, ANY)
 
 

@@ -29,14 +29,19 @@ def box_of(requirements: Iterable[Requirement], *, exact: bool = False) -> Box |
     return None if any(interval.is_empty for interval in box.values()) else box
 
 
-def propagate(box: Box | None, relations: Sequence[Relation]) -> Box | None:
-    """The narrowed box, or ``None`` when some variable is left without a value: a proof."""
+def propagate(
+    box: Box | None, relations: Sequence[Relation], moved: str | None = None
+) -> Box | None:
+    """The narrowed box, or ``None`` when some variable is left without a value: a proof.
+
+    ``moved`` names the one variable that has changed in a box that was narrowed before.
+    """
     if box is None:
         return None
     now = dict(box)
     users = _users(tuple(relations))
-    waiting = deque(relations)
-    queued = {id(each) for each in relations}
+    waiting = deque(relations if moved is None else users.get(moved, ()))
+    queued = {id(each) for each in waiting}
     left = STEPS * len(relations)
     while waiting and left > 0:
         left -= 1

@@ -15,7 +15,7 @@ from specwriter.reconcile.idle import allowed_by, idle_limit
 from specwriter.reconcile.registry import all_waits, relations_for
 from specwriter.reconcile.relation import Relation
 from specwriter.reconcile.requirement import Requirement, and_list, read
-from specwriter.reconcile.solve import connected
+from specwriter.reconcile.solve import component, connected
 from specwriter.reconcile.tighten import needed_of, tightenings
 from specwriter.reconcile.variables import label
 from specwriter.reconcile.verdict import AreaVerdicts, Outcome, Reconciliation, Standing, Verdict
@@ -66,9 +66,20 @@ def _clashes(system: _System) -> tuple[list[Verdict], tuple[Requirement, ...]]:
         found.append(Verdict(area=system.area, outcome="not decided"))
     if not hard.clashes:
         found += [_clash(system, "impossible", each) for each in _nominal(system)]
-    soft = search(hard.left, system.relations)
+    tied = _tied_to_soft(system.relations)
+    soft = search([each for each in hard.left if each.variable in tied], system.relations)
     found += [_clash(system, "not expected", each) for each in soft.clashes]
-    return found, soft.left
+    apart = [each for each in hard.left if each.variable not in tied]
+    return found, (*apart, *soft.left)
+
+
+def _tied_to_soft(relations: Sequence[Relation]) -> set[str]:
+    """The variables that a relation with scatter reaches, directly or through others."""
+    tied: set[str] = set()
+    for each in relations:
+        if each.kind != "exact" and not tied.intersection(each.variables):
+            tied.update(name for one in component(each.output, relations) for name in one.variables)
+    return tied
 
 
 def _clash(system: _System, outcome: Outcome, clash: Clash) -> Verdict:

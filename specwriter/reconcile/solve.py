@@ -75,6 +75,17 @@ def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[
     return _asked_for(used, stated)
 
 
+def component(variable: str, relations: Sequence[Relation]) -> tuple[Relation, ...]:
+    """The relations that tie a variable to others, directly or through others still."""
+    known, used = {variable}, list[Relation]()
+    rest = list(relations)
+    while found := [one for one in rest if known.intersection(one.variables)]:
+        used += found
+        rest = [one for one in rest if one not in found]
+        known.update(name for one in found for name in one.variables)
+    return tuple(used)
+
+
 def _asked_for(used: list[Relation], stated: set[str]) -> tuple[Relation, ...]:
     while True:
         counts = Counter(name for one in used for name in one.variables)
@@ -113,9 +124,9 @@ class _Search:
             boxes += halves
         return Answer(refuted=True)
 
-    def _narrow(self, box: Box | None) -> Box | None:
+    def _narrow(self, box: Box | None, moved: str | None = None) -> Box | None:
         self.left -= 1
-        return propagate(box, self.relations)
+        return propagate(box, self.relations, moved)
 
     def _fix(self, box: Box, order: list[str]) -> Point | None:
         """A point of the box: each variable in turn at an end of what the others leave it."""
@@ -129,7 +140,7 @@ class _Search:
             if self.left <= 0 or self.fixes <= 0:
                 return None
             self.fixes -= 1
-            fixed = self._narrow({**box, name: Interval(value, value)})
+            fixed = self._narrow({**box, name: Interval(value, value)}, name)
             if fixed is not None and (point := self._fix(fixed, order)) is not None:
                 return point
         return None

@@ -13,14 +13,15 @@ from specwriter.reconcile.verdict import ResultCheck, Tightening
 
 
 def tightenings(check: ResultCheck, rest: Rest) -> tuple[Tightening, ...]:
-    """For each dimension: the end to which it alone would have to be moved, where that helps."""
+    """For each dimension, and each result that the relation itself takes in: the end to which it
+    alone would have to be moved, where that helps."""
     return tuple(_tightenings(check, rest))
 
 
 def _tightenings(check: ResultCheck, rest: Rest) -> Iterator[Tightening]:
     witness = dict(check.witness)
     for each in check.members:
-        if each.role == "result":
+        if each.role == "result" and each.variable not in check.relation.variables:
             continue
         needed = needed_of(each.variable, witness, check, rest)
         if needed is None or each.interval.within(needed):

@@ -1,0 +1,1 @@
+"""Ride: what joints, curl, wheelbase and existing roughness leave of a limit."""

@@ -1,0 +1,84 @@
+"""A single step at a joint against the limit of localized roughness."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import Any, Literal
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.readers.ride import LOCALIZED
+from specwriter.reconcile.relation import Function, Relation, Unassured
+from specwriter.reconcile.roughness_of_parts import ROUNDING, SMOOTHEST, STEP, has_joints, has_steps
+from specwriter.reconcile.shape import Values
+from specwriter.reconcile.stated_ride import has_step_limit, segment_breaks_localized
+from specwriter.trade.ride.steps import combined, localized, room_for
+
+_UNASSURED = Unassured(
+    slug="step-breaks-the-localized-limit",
+    title="a single step that is allowed breaks the localized limit",
+)
+_SCATTER = Fraction(2, 100)
+"""What the sample interval and the direction of travel change."""
+
+
+def _signs(at: Mapping[str, Interval]) -> dict[str, int]:
+    return {STEP: 1}
+
+
+def _over(floor: float, scatter: Fraction, bound: Literal["equal", "at_least"]) -> Function:
+    """The step over a surface that is ``floor`` rough beside the joint."""
+
+    def value(at: Values) -> float:
+        return combined(floor, localized() * float(at[STEP]))
+
+    def step(roughness: Any, at: Values) -> float:
+        return room_for(float(roughness), floor) / localized()
+
+    return Function(
+        output=LOCALIZED,
+        inputs=(STEP,),
+        value=value,
+        signs=_signs,
+        inverses={STEP: step},
+        scatter=scatter,
+        bound=bound,
+    )
+
+
+def _relation(judged: bool) -> Relation:
+    """With ``judged`` a step at its tolerance is looked at too; a cap alone sets none."""
+
+    def applies(job: Job, area: Area) -> bool:
+        return (
+            has_joints(job, area)
+            and has_steps(job, area)
+            and has_step_limit(area) is judged
+            and not segment_breaks_localized(job, area)
+        )
+
+    return Relation(
+        slug="localized-of-a-step",
+        title="a single step breaks the localized limit",
+        statement=(
+            "localized roughness over 25 ft is at least that of a single step at a joint (about "
+            "557 in/mi for an inch of step)"
+        ),
+        shape=_over(0.0, _SCATTER, "at_least"),
+        nominal=_over(SMOOTHEST, ROUNDING, "equal") if judged else None,
+        source=(
+            "project calculation: quarter-car of AASHTO R 43-13(2017), section 3.1.3, over a "
+            "single step"
+        ),
+        validity=(
+            "a step on a level surface; at the tolerance a surface of 30 in/mi beside the joint "
+            "is taken"
+        ),
+        kind="model",
+        assures=_UNASSURED if judged else None,
+        applies=applies,
+    )
+
+
+RELATIONS = [_relation(judged) for judged in (True, False)]

@@ -1,0 +1,61 @@
+"""A limit of the profile index beside one of the roughness index: not of one quality."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.readers.ride import PROFILE, ROUGHNESS
+from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.stated_ride import most
+from specwriter.trade.ride.profilograph import FITS, Fit
+
+_IN_MI = Fraction(1, 63360)
+
+
+def _side(fit: Fit, job: Job, area: Area) -> int:
+    """1 where the line puts the profile index above the roughness index, -1 below, 0 unknown."""
+    profile, roughness = most(job, area, PROFILE[fit.band]), most(job, area, ROUGHNESS)
+    if profile is None or roughness is None:
+        return 0
+    return 1 if fit.iri(float(profile / _IN_MI)) > float(roughness / _IN_MI) else -1
+
+
+def _applies(fit: Fit, side: int) -> Callable[[Job, Area], bool]:
+    return lambda job, area: _side(fit, job, area) == side
+
+
+def _relation(fit: Fit, side: int) -> Relation:
+    """The line of a band, judged at the edge of its scatter that favours the job."""
+    slope, offset = Fraction(str(fit.slope)), Fraction(str(fit.offset)) * _IN_MI
+    reach = 2 * Fraction(str(fit.error)) * _IN_MI
+    terms: list[tuple[str, int | Fraction]] = [(ROUGHNESS, 1), (PROFILE[fit.band], -slope)]
+    factors = dict(terms[::side])
+    edge = offset - side * reach
+    output = "roughness" if side > 0 else "profile"
+    return Relation(
+        slug="profile-index-and-roughness",
+        title="profile index and roughness index are not of one quality",
+        statement=(
+            f"roughness index = {fit.slope} x profile index + {fit.offset} in/mi, give or take "
+            f"{2 * fit.error:.1f} in/mi, with a blanking band of {fit.band} in"
+        ),
+        shape=Linear(factors, Interval(None, None)),
+        nominal=Linear(factors, Interval(edge, edge)),
+        source="project calculation: profilograph and quarter-car over the same random profiles",
+        validity=(
+            "a screen for random surfaces of 40 to 160 in/mi; two standard errors are granted; "
+            "there is no conversion"
+        ),
+        kind="model",
+        assures=Unassured(
+            slug=f"{output}-index-stricter-than-its-partner",
+            title="profile index and roughness index are not of one quality",
+        ),
+        applies=_applies(fit, side),
+    )
+
+
+RELATIONS = [_relation(fit, side) for fit in FITS for side in (1, -1)]

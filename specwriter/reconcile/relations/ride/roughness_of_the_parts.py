@@ -1,0 +1,84 @@
+"""Steps at joints, curl and long waves against the limit of the roughness index."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import product
+
+from specwriter.model import Area, Job
+from specwriter.reconcile import roughness_of_parts as parts
+from specwriter.reconcile.readers.ride import ROUGHNESS
+from specwriter.reconcile.relation import Function, Relation, Unassured
+from specwriter.reconcile.stated_ride import has_step_limit
+
+_SCATTER = Fraction(5, 100)
+"""Share by which the rule of combination may be off (``steps.COMBINATION_ERROR``), rounded up."""
+
+_WORDS = {
+    parts.STEP: "steps at all joints (about 770 in/mi for an inch of step at 15 ft)",
+    parts.CURL: "curl (about 780 in/mi for an inch of curl at 15 ft)",
+    parts.LONG_WAVES: "the long waves left",
+}
+
+
+_UNASSURED = Unassured(
+    slug="ride-not-assured",
+    title="steps, curl or waves that are allowed use up the limit of the ride",
+)
+
+
+def _relation(steps: bool, curl: bool, waves: bool, judged: bool) -> Relation:
+    """The relation of an area with these parts; choices are judged where no part is boundless:
+    a cap alone sets no limit to the steps that are left."""
+    held = dict(zip(_WORDS, (steps, curl, waves), strict=True))
+    names = [name for name, is_held in held.items() if is_held]
+    joints = (parts.SPACING,) if steps or curl else ()
+    floor = 0.0 if waves else parts.SMOOTHEST
+
+    def applies(job: Job, area: Area) -> bool:
+        found = (parts.has_steps(job, area), parts.has_curl(job, area), parts.has_waves(job, area))
+        bounded = not steps or has_step_limit(area)
+        return found == (steps, curl, waves) and bounded is judged
+
+    shape = Function(
+        output=ROUGHNESS,
+        inputs=(*names, *joints),
+        value=parts.value(names),
+        signs=parts.signs,
+        inverses={name: parts.inverse(names, name) for name in names},
+        scatter=_SCATTER,
+        bound="at_least",
+    )
+    nominal = Function(
+        output=ROUGHNESS,
+        inputs=shape.inputs,
+        value=parts.value(names, floor),
+        signs=parts.signs,
+        inverses={name: parts.inverse(names, name, floor) for name in names},
+        scatter=parts.ROUNDING,
+    )
+    return Relation(
+        slug="roughness-of-the-parts",
+        title="what is left in the surface is rougher than the limit",
+        statement=f"roughness index is at least that of {' and '.join(_WORDS[n] for n in names)}",
+        shape=shape,
+        nominal=nominal if judged else None,
+        source=(
+            "project calculation: quarter-car of AASHTO R 43-13(2017), section 3.1.3, over equal "
+            "steps and parabolic slabs"
+        ),
+        validity=(
+            "joints 10 ft to 40 ft apart, each with the same step; error of the combination up to "
+            "5 percent; at the tolerance a surface of 30 in/mi between the joints is taken"
+        ),
+        kind="model",
+        assures=_UNASSURED if judged else None,
+        applies=applies,
+    )
+
+
+RELATIONS = [
+    _relation(steps, curl, waves, judged)
+    for steps, curl, waves, judged in product((True, False), repeat=4)
+    if (steps or curl or waves) and (steps or judged)
+]

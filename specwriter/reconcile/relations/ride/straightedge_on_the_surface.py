@@ -1,0 +1,59 @@
+"""A straightedge on a surface that just meets the roughness index: a screen."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.readers.ride import ROUGHNESS
+from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.requirement import sources
+from specwriter.reconcile.stated_ride import lies_within, most
+from specwriter.trade.ride import FOOT, INCH, INCH_PER_MILE
+from specwriter.trade.ride.straightedge import ON_RANDOM
+
+_ROW = next(row for row in ON_RANDOM if row.mri == 100)
+_PER_ROUGHNESS = Fraction(_ROW.gap_99[0] * INCH / (_ROW.mri * INCH_PER_MILE)).limit_denominator(
+    10**6
+)
+"""Gap that one placement in a hundred exceeds, metres for a slope of 1."""
+
+
+def _applies(job: Job, area: Area) -> bool:
+    """A 10 ft edge along the lane, and a limit of the roughness index."""
+    edges = [each.straightedge for each in sources(area) if each.straightedge is not None]
+    return (
+        bool(edges)
+        and most(job, area, ROUGHNESS) is not None
+        and all(
+            lies_within(each.length, 9.8 * FOOT, 10.2 * FOOT)
+            and each.kind != "rolling"
+            and each.direction != "transverse"
+            for each in edges
+        )
+    )
+
+
+RELATION = Relation(
+    slug="straightedge-on-the-surface",
+    title="the straightedge asks for more than the roughness index",
+    statement=(
+        "one placement in a hundred of a 10 ft straightedge finds "
+        f"{_ROW.gap_99[0]} in or more on a random surface of {_ROW.mri} in/mi, in proportion to "
+        "the index"
+    ),
+    shape=Linear({"straightedge.tolerance": 1, ROUGHNESS: -_PER_ROUGHNESS}, Interval(None, None)),
+    nominal=Linear({"straightedge.tolerance": 1, ROUGHNESS: -_PER_ROUGHNESS}),
+    source="project calculation on random surfaces of three spectra",
+    validity=(
+        "a screen: straightedge and index answer different waves, and neither implies the other; "
+        "a resting edge of 10 ft along the lane"
+    ),
+    kind="model",
+    assures=Unassured(
+        slug="straightedge-not-assured-by-the-index",
+        title="a surface that meets the roughness index fails the straightedge",
+    ),
+    applies=_applies,
+)

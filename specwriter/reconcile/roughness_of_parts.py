@@ -1,0 +1,120 @@
+"""The parts of the roughness after texturing that the job lets one compute.
+
+Steps at joints, curl and the long waves that the machine leaves; each part where its inputs are
+stated and lie where the calculation holds.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from fractions import Fraction
+from functools import reduce
+from typing import Any
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.cutting import is_ground, removal_is_stated
+from specwriter.reconcile.requirement import sources
+from specwriter.reconcile.shape import Inverse, Values
+from specwriter.reconcile.stated_ride import has_step_limit, lies_within
+from specwriter.trade.ride import FOOT, INCH_PER_MILE
+from specwriter.trade.ride.curl import curl
+from specwriter.trade.ride.steps import combined, room_for, saw_tooth
+
+STEP, CURL = "joint_match", "conditions.daily_curl"
+SPACING, LONG_WAVES = "conditions.joint_spacing", "ride.long_waves"
+EXISTING, WAVELENGTH = "conditions.existing_mri", "conditions.existing_wavelength"
+WHEELBASE = "equipment.wheelbase"
+
+SMOOTHEST = 30 * INCH_PER_MILE
+"""Roughness between the joints of the smoothest surface to be expected. Common practice, no
+source."""
+
+ROUNDING = Fraction(1, 10**10)
+"""Share granted between a computed output and the input computed back from it in floats."""
+
+WAVES = (8 * FOOT, 200 * FOOT)
+"""Wavelengths over which the share that a machine leaves grows steadily. Project calculation."""
+
+WHEELBASES = (8 * FOOT, 40 * FOOT)
+"""Wheelbases over which that share falls steadily. Project calculation."""
+
+_JOINTED = ("jointed_plain_concrete", "jointed_reinforced_concrete")
+
+
+def has_joints(job: Job, area: Area) -> bool:
+    """True for slabs whose joints are 10 ft to 40 ft apart: there roughness falls with spacing."""
+    site = job.conditions
+    return site.pavement in _JOINTED and lies_within(site.joint_spacing, 3.0, 12.2)
+
+
+def has_steps(job: Job, area: Area) -> bool:
+    """True where the steps left at joints are limited, or a cap leaves some."""
+    capped = job.conditions.existing_faulting is not None and removal_is_stated(area)
+    return has_joints(job, area) and (has_step_limit(area) or capped)
+
+
+def has_curl(job: Job, area: Area) -> bool:
+    """True where the daily curl of slabs is stated."""
+    return has_joints(job, area) and job.conditions.daily_curl is not None
+
+
+def has_waves(job: Job, area: Area) -> bool:
+    """True where existing roughness, its waves and the machine's wheelbase are stated."""
+    site = job.conditions
+    bases = [each.equipment.wheelbase for each in sources(area) if each.equipment is not None]
+    return (
+        is_ground(area)
+        and site.existing_mri is not None
+        and lies_within(site.existing_wavelength, *WAVES)
+        and any(each is not None for each in bases)
+        and all(
+            end is None or WHEELBASES[0] <= end <= WHEELBASES[1]
+            for each in bases
+            if each is not None
+            for end in (each.interval.low, each.interval.high)
+        )
+    )
+
+
+def crossing(rising: Callable[[float], float], low: float, high: float) -> float | None:
+    """Where a rising function passes zero; ``None`` where it does not between the two ends."""
+    if rising(low) > 0 or rising(high) < 0:
+        return None
+    for _ in range(40):
+        middle = (low + high) / 2
+        low, high = (low, middle) if rising(middle) > 0 else (middle, high)
+    return (low + high) / 2
+
+
+def value(names: Sequence[str], floor: float = 0.0) -> Callable[[Values], float]:
+    """Roughness of the named parts together, over a surface that is ``floor`` rough itself."""
+    return lambda at: reduce(combined, (_part(name, at) for name in names), floor)
+
+
+def inverse(names: Sequence[str], name: str, floor: float = 0.0) -> Inverse:
+    """The step, curl or roughness that fills up what the other parts leave."""
+
+    def found(roughness: Any, at: Values) -> float:
+        others = value([other for other in names if other != name], floor)(at)
+        return room_for(float(roughness), others) / _per_unit(name, at)
+
+    return found
+
+
+def signs(at: Mapping[str, Interval]) -> dict[str, int]:
+    """Every part adds; joints farther apart make less."""
+    return {name: -1 if name == SPACING else 1 for name in at}
+
+
+def _part(name: str, at: Values) -> float:
+    return float(at[name]) * _per_unit(name, at)
+
+
+def _per_unit(name: str, at: Values) -> float:
+    """Roughness of a step or a curl of one metre; the spacing as coarse as it needs to be, so
+    that few values are ever simulated."""
+    if name == LONG_WAVES:
+        return 1.0
+    spacing = round(float(at[SPACING]), 2)
+    return saw_tooth(spacing) if name == STEP else curl(spacing)

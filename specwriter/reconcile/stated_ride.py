@@ -1,0 +1,56 @@
+"""What the job states of the ride, for relations that depend on it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Quantity
+from specwriter.reconcile.readers import ride
+from specwriter.reconcile.requirement import sources
+from specwriter.trade.ride.lengths import WORST_OVER_SEGMENT
+
+
+def most(job: Job, area: Area, variable: str) -> Fraction | None:
+    """The greatest value that every statement on a variable of the ride allows."""
+    highs = [
+        each.interval.high
+        for each in ride.read(job, area)
+        if each.variable == variable and each.interval.high is not None
+    ]
+    return min(highs, default=None)
+
+
+def demanded(job: Job, area: Area) -> Fraction | None:
+    """The improvement that limit or improvement ask for, as a share of the existing MRI."""
+    asked = [
+        each.interval.low
+        for each in ride.read(job, area)
+        if each.variable == ride.IMPROVEMENT and each.interval.low is not None
+    ]
+    limit, existing = most(job, area, ride.ROUGHNESS), job.conditions.existing_mri
+    if limit is not None and existing is not None and existing.interval.low:
+        asked.append(1 - limit / existing.interval.low)
+    return max(asked, default=None)
+
+
+def lies_within(quantity: Quantity | None, low: float, high: float) -> bool:
+    """True where both ends of what is stated lie between two values in SI units."""
+    if quantity is None:
+        return False
+    ends = (quantity.interval.low, quantity.interval.high)
+    return all(end is not None and low <= float(end) <= high for end in ends)
+
+
+def has_step_limit(area: Area) -> bool:
+    """True where a limit on the steps left at joints is stated anywhere."""
+    return any(each.joint_match is not None for each in sources(area))
+
+
+def segment_breaks_localized(job: Job, area: Area) -> bool:
+    """True where the worst 25 ft of a segment that just passes exceeds the localized limit,
+    and the localized limit is not below that of the segment itself."""
+    segment, short = most(job, area, ride.ROUGHNESS), most(job, area, ride.LOCALIZED)
+    if segment is None or short is None:
+        return False
+    return segment <= short < segment * Fraction(str(WORST_OVER_SEGMENT))
