@@ -9,11 +9,11 @@ Why it matters
 
 Conflict
     areas.mainline.smoothness.index: MRI
-    areas.mainline.smoothness.certification: ASTM E950 Class 3 or better
+    areas.mainline.smoothness.certification: ASTM E950-09(2018), Class 3 or better
 
 Settled
     areas.mainline.smoothness.index: MRI
-    areas.mainline.smoothness.certification: ASTM E950 Class 1
+    areas.mainline.smoothness.certification: ASTM E950-09(2018), Class 1
 
 How to settle it
     Ask for Class 1, or for certification by AASHTO R 56.
