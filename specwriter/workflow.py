@@ -254,6 +254,13 @@ def explanations() -> dict[str, Callable[[], str]]:
     return dict(sorted(pages.items()))
 
 
+def reference() -> str:
+    """Every check by topic, as one chapter of Markdown."""
+    from specwriter.report.reference import reference_markdown
+
+    return reference_markdown()
+
+
 def schema_file() -> Path:
     """Where the JSON Schema of the job file lies."""
     from specwriter import source

@@ -12,6 +12,8 @@ from pathlib import Path
 import pytest
 
 from specwriter.cli import exit_codes
+from specwriter.report.reference import topics_table
+from tests.conftest import Golden
 
 ROOT = Path(__file__).parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
@@ -84,3 +86,12 @@ def test_the_exit_codes_of_the_readme_are_those_of_the_program() -> None:
 def test_the_continuous_check_runs_the_test_command_of_the_readme() -> None:
     assert "<!-- the test command -->" in README
     assert "<!-- the test command -->" in (ROOT / ".ci" / "run").read_text(encoding="utf-8")
+
+
+def test_the_table_of_checks_is_the_one_that_the_program_makes(golden: Golden) -> None:
+    before, start, rest = README.partition("<!-- the table of checks -->\n")
+    _, end, after = rest.partition("<!-- end of the table -->")
+    assert start
+    assert end
+
+    golden(ROOT / "README.md", f"{before}{start}{topics_table()}{end}{after}")

@@ -13,10 +13,22 @@ from specwriter.cli.output import emit
 @click.command()
 @click.argument("slug", required=False)
 @click.option("--all", "every", is_flag=True, help="The pages on all checks, one after the other.")
-def command(slug: str | None, every: bool) -> int:
+@click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "md"]),
+    default="text",
+    help="Plain text, or with --all the reference chapter as Markdown.",
+)
+def command(slug: str | None, every: bool, form: str) -> int:
     """Explain a check by its name, as the report prints it: what it looks at, why, the way out."""
-    from specwriter.workflow import explanations
+    from specwriter.workflow import explanations, reference
 
+    if form == "md":
+        if not every or slug is not None:
+            raise click.UsageError("Markdown is made of all checks: --all --format md")
+        emit(reference())
+        return exit_codes.OK
     pages = explanations()
     if every and slug is None:
         emit(f"\n{'-' * 90}\n\n".join(page() for page in pages.values()))

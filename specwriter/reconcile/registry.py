@@ -26,6 +26,16 @@ def all_relations() -> tuple[Relation, ...]:
 
 
 @cache
+def relations_by_topic() -> dict[str, tuple[Relation, ...]]:
+    """Folder name → its relations, in the order of the folders."""
+    found: dict[str, list[Relation]] = {}
+    for module in _modules(relations):
+        topic = module.__name__.split(".")[-2]
+        found.setdefault(topic, []).extend(getattr(module, "RELATIONS", None) or [module.RELATION])
+    return {topic: tuple(some) for topic, some in found.items()}
+
+
+@cache
 def all_readers() -> tuple[Reader, ...]:
     """Every reader of requirements that do not stand under the name of their variable."""
     return tuple(module.read for module in _modules(readers))

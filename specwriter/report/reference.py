@@ -1,0 +1,130 @@
+"""The reference chapter: every check, by topic, as Markdown; and the short table of the README."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from importlib import import_module
+
+from specwriter.reconcile.joint import JOINTS, Joint
+from specwriter.reconcile.registry import relations_by_topic
+from specwriter.reconcile.relation import Relation
+from specwriter.report.checklist import QUESTIONS
+from specwriter.rules import RegisteredRule, acceptance, all_rules
+from specwriter.rules.registry import read_docstring
+
+_EXAMPLES = ("Conflict", "Settled")
+_NAMES = {"Conflict": "Raises the finding", "Settled": "Raises nothing"}
+
+
+def reference_markdown() -> str:
+    """The whole chapter: rules by topic, relations by topic, and the reviewer's questions."""
+    rules = all_rules()
+    parts = ["# Every check", _opening(rules)]
+    for topic, some in _by_topic(rules).items():
+        parts += [f"## {_title(topic)}", _about("rules", topic)]
+        parts += [_rule(each) for each in some]
+    parts += ["## Acceptance of findings", _acceptance()]
+    for topic, ties in relations_by_topic().items():
+        parts += [f"## Arithmetic: {_title(topic).lower()}", _about("reconcile.relations", topic)]
+        parts += [_relation(each) for each in ties]
+    parts += ["## Arithmetic: several relations at once", *(_relation(each) for each in JOINTS)]
+    parts += ["## Questions of a reviewer", _questions()]
+    return "\n\n".join(parts) + "\n"
+
+
+def topics_table() -> str:
+    """One row a topic: what it is about, how many checks it has, and their names."""
+    rows = ["| topic | checks | their names, for `specwriter explain` |", "|---|---|---|"]
+    for topic, some in _by_topic(all_rules()).items():
+        rows.append(_row(_title(topic), [each.slug for each in some]))
+    for topic, ties in relations_by_topic().items():
+        rows.append(_row(f"Arithmetic: {_title(topic).lower()}", list(_slugs(ties))))
+    rows.append(_row("Arithmetic: several relations at once", [each.slug for each in JOINTS]))
+    return "\n".join(rows) + "\n"
+
+
+def _slugs(ties: tuple[Relation, ...]) -> Iterator[str]:
+    for each in ties:
+        yield each.slug
+        if each.assures:
+            yield each.assures.slug
+
+
+def _row(title: str, slugs: list[str]) -> str:
+    unique = list(dict.fromkeys(slugs))
+    return f"| {title} | {len(unique)} | {', '.join(unique)} |"
+
+
+def _opening(rules: tuple[RegisteredRule, ...]) -> str:
+    counts = Counter(each.rule.grade.value for each in rules)
+    listed = ", ".join(f"{count} {grade}" for grade, count in counts.most_common())
+    return (
+        f"{len(rules)} rules ({listed}) and "
+        f"{sum(map(len, relations_by_topic().values()))} relations between quantities.\n"
+        "A conflict cannot stand in one contract; open means that a decision or a statement is "
+        "missing; a caution can stand, but expect trouble; a note is for information.\n"
+        "The examples are patches of a small job: a path and the value set there."
+    )
+
+
+def _by_topic(rules: tuple[RegisteredRule, ...]) -> dict[str, list[RegisteredRule]]:
+    found: dict[str, list[RegisteredRule]] = {}
+    for each in rules:
+        found.setdefault(each.topic, []).append(each)
+    return found
+
+
+def _title(topic: str) -> str:
+    return topic.replace("_", " ").capitalize()
+
+
+def _about(room: str, topic: str) -> str:
+    return (import_module(f"specwriter.{room}.{topic}").__doc__ or "").strip()
+
+
+def _rule(rule: RegisteredRule) -> str:
+    needs = ", ".join(f"`{need}`" for need in rule.rule.needs)
+    textures = ", ".join(each.replace("_", " ") for each in rule.rule.applies_to)
+    head = [
+        f"### {rule.slug}",
+        rule.summary,
+        f"Grade: {rule.rule.grade.value}. Basis: {rule.rule.basis}."
+        + (f" Looks only where the job gives {needs}." if needs else "")
+        + (f" Only for {textures}." if textures else ""),
+    ]
+    return "\n\n".join([*head, *_sections(rule.sections)])
+
+
+def _sections(sections: dict[str, str]) -> Iterator[str]:
+    for name, text in sections.items():
+        if name in _EXAMPLES:
+            yield f"**{_NAMES[name]}**\n\n```yaml\n{text}\n```"
+        elif name == "Sources":
+            yield "**Sources**\n\n" + "\n".join(f"- {line}" for line in text.splitlines())
+        else:
+            yield f"**{name}**\n\n{text}"
+
+
+def _acceptance() -> str:
+    summary, sections = read_docstring(acceptance.__doc__ or "")
+    return "\n\n".join([f"### {acceptance.SLUG}", summary, *_sections(sections)])
+
+
+def _relation(relation: Relation | Joint) -> str:
+    parts = [
+        f"### {relation.slug}",
+        relation.title[:1].upper() + relation.title[1:] + ".",
+        f"**What holds**\n\n{relation.statement}",
+        f"**Where it is valid**\n\n{relation.validity}",
+        f"**Source**\n\n- {relation.source}",
+    ]
+    if isinstance(relation, Relation) and relation.assures:
+        parts.insert(2, f"Also reported as {relation.assures.slug}: {relation.assures.title}.")
+    return "\n\n".join(parts)
+
+
+def _questions() -> str:
+    rows = ["| question | checks that answer it | what stays with a person |", "|---|---|---|"]
+    rows += [f"| {each.asks} | {', '.join(each.checks)} | {each.person} |" for each in QUESTIONS]
+    return "\n".join(rows)

@@ -1,0 +1,41 @@
+"""The reference chapter holds every check, and its questions name checks that exist."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from specwriter.report.checklist import QUESTIONS, Question
+from specwriter.report.reference import reference_markdown, topics_table
+from specwriter.rules import all_rules
+from specwriter.workflow import slugs
+
+
+def test_every_check_has_its_place_in_the_chapter() -> None:
+    chapter = reference_markdown()
+    headings = set(re.findall(r"^### (.+)$", chapter, re.MULTILINE))
+    named = headings | set(re.findall(r"^Also reported as ([\w-]+):", chapter, re.MULTILINE))
+
+    assert set(slugs()) <= named
+
+
+def test_a_rule_stands_with_grade_basis_examples_and_sources() -> None:
+    chapter = reference_markdown()
+    page = chapter.partition("### setback-not-stated\n")[2].partition("\n### ")[0]
+
+    assert "Grade: open. Basis: published. Looks only where the job gives `residue.regime`." in page
+    assert "```yaml\nresidue.regime: spread\n```" in page
+    assert "- Ohio CMS 257 and 511, 2010" in page
+
+
+def test_the_table_counts_every_rule_once() -> None:
+    names = re.findall(r"[a-z][a-z0-9-]+", topics_table())
+
+    assert all(names.count(rule.slug) >= 1 for rule in all_rules())
+
+
+@pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.asks)
+def test_a_question_is_answered_by_checks_or_left_to_a_person(question: Question) -> None:
+    assert question.checks or question.person
+    assert [each for each in question.checks if each not in slugs()] == []
