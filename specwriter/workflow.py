@@ -4,18 +4,20 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from specwriter.diagnostic import Fault, Finding, Grade
+from specwriter.diagnostic import Fault, Finding, Grade, Place
 from specwriter.model import Job, build_job
-from specwriter.source import Source, read_source
+from specwriter.source import Source, read_source, read_text
 
 if TYPE_CHECKING:
     from specwriter.assemble import Choice, Document, Library
     from specwriter.compare import Comparison
+    from specwriter.reading import JobInside
     from specwriter.reconcile import Reconciliation
+    from specwriter.report.carried import Carried
     from specwriter.report.result import CheckResult
     from specwriter.report.worksheet_result import WorksheetResult
     from specwriter.rules import Defect
@@ -55,13 +57,68 @@ def load(path: Path) -> Loaded:
     return Loaded(source=source, job=build_job(source.data or {}) if readable else None)
 
 
-def check(path: Path) -> CheckResult:
-    """Read a job file and check it: relations, rules, then what somebody has accepted."""
+def check(path: Path, clauses: Path | None = None) -> CheckResult:
+    """Read a job file and check it: relations, rules, then what somebody has accepted.
+
+    Of a Word file the job inside is checked, and the text is held against what that job gives
+    with the library and the ``clauses`` of the user.
+    """
+    if path.suffix.lower() == ".docx":
+        return _check_document(path, clauses)
+    return _checked(load(path))
+
+
+def _check_document(path: Path, clauses: Path | None) -> CheckResult:
+    from specwriter.reading import ReadingFault, job_inside
+    from specwriter.report.result import CheckResult
+
+    content, inside = b"", None
+    try:
+        content = path.read_bytes()
+        inside = job_inside(content)
+        says, todo = "this Word file carries no job", "check the job file that it was drafted from"
+    except OSError as error:
+        says, todo = (error.strerror or str(error)).lower(), "check the name of the file"
+    except ReadingFault as fault:
+        says, todo = fault.says, fault.todo
+    if inside is None:
+        place = Place(file=str(path), line=1, column=1)
+        faults = (Fault(place=place, says=says, todo=todo),)
+        return CheckResult(source=Source(file=str(path), text="", data=None, faults=faults))
+    source = read_text(inside.text, str(path))
+    readable = source.data is not None and not source.faults
+    job = build_job(source.data or {}) if readable else None
+    checked = _checked(Loaded(source=source, job=job))
+    return replace(checked, carried=_carried(path, content, inside, checked, clauses))
+
+
+def _carried(
+    path: Path, content: bytes, inside: JobInside, checked: CheckResult, clauses: Path | None
+) -> Carried:
+    from specwriter.assemble import HouseError, LibraryError
+    from specwriter.reading import provision_lines
+    from specwriter.report.carried import Carried, differences
+
+    found = Carried(
+        file=str(path), whole=inside.whole, changed=inside.changed, clauses=inside.clauses
+    )
+    if checked.job is None:
+        return replace(found, undrafted="The job inside cannot be read, so nothing is compared.")
+    if inside.clauses and clauses is None:
+        says = f"It was drafted with the clauses '{inside.clauses}'; name them with --clauses."
+        return replace(found, undrafted=says)
+    try:
+        given = provision_lines(draft(checked, ("docx",), clauses).contents["docx"])
+    except (LibraryError, HouseError) as error:
+        return replace(found, undrafted=f"The job inside cannot be drafted: {error}.")
+    return replace(found, differences=differences(provision_lines(content), given))
+
+
+def _checked(loaded: Loaded) -> CheckResult:
     from specwriter.report.result import CheckResult
     from specwriter.rules import run_rules
     from specwriter.rules.acceptance import settle
 
-    loaded = load(path)
     if loaded.job is None:
         return CheckResult(source=loaded.source)
     solved, tied, broken = _reconciled(loaded.job)

@@ -22,11 +22,18 @@ from specwriter.diagnostic import Grade
     show_default=True,
     help="The mildest grade that gives exit code 1.",
 )
+@click.option("--clauses", type=FILE, help="Your own clauses, to hold a Word file against its job.")
 @click.option("--not-run", is_flag=True, help="List every check that could not look, and why.")
-def command(jobs: tuple[Path, ...], form: str, fail_on: str, not_run: bool) -> int:
-    """Check job files: conflicts, open decisions, cautions and notes, each with its place."""
+def command(
+    jobs: tuple[Path, ...], form: str, fail_on: str, clauses: Path | None, not_run: bool
+) -> int:
+    """Check job files: conflicts, open decisions, cautions and notes, each with its place.
+
+    Of a Word file (.docx) that was drafted here the job inside is checked, and the report says
+    whether the text was changed by hand since.
+    """
     from specwriter.workflow import check
 
-    results = [check(path) for path in jobs]
+    results = [check(path, clauses) for path in jobs]
     report(results, form=form, every_check=not_run)
     return exit_codes.worst(code_of(each, Grade(fail_on)) for each in results)

@@ -2,7 +2,7 @@
 
 from specwriter.reading.block import Block, Cell, Paragraph, Piece, Row, State, Table, Text
 from specwriter.reading.fault import ReadingFault
-from specwriter.reading.inside import JobInside, job_inside
+from specwriter.reading.inside import JobInside, job_inside, provision_lines
 from specwriter.reading.plain import read_plain
 from specwriter.reading.word import read_word
 
@@ -18,6 +18,7 @@ __all__ = [
     "Table",
     "Text",
     "job_inside",
+    "provision_lines",
     "read_plain",
     "read_word",
 ]

@@ -6,7 +6,9 @@ import hashlib
 import re
 from dataclasses import dataclass
 
+from specwriter.reading.block import OBJECT, paragraphs
 from specwriter.reading.package import read_package
+from specwriter.reading.word import read_word
 from specwriter.reading.xml import parse
 
 _JOB = "{urn:specwriter:job}job"
@@ -15,10 +17,16 @@ _ITEM = re.compile(r"customXml/item\d+\.xml")
 
 @dataclass(frozen=True, slots=True)
 class JobInside:
-    """The text of a job file as it was drafted; ``whole`` is false when its digest disagrees."""
+    """The text of a job file as it was drafted; ``whole`` is false when its digest disagrees.
+
+    ``clauses`` names the folder of the user's own clauses that it was drafted with.
+    ``changed`` tells whether the provision was changed since; ``None`` when it does not say.
+    """
 
     text: str
     whole: bool
+    clauses: str = ""
+    changed: bool | None = None
 
 
 def job_inside(content: bytes) -> JobInside | None:
@@ -31,5 +39,30 @@ def job_inside(content: bytes) -> JobInside | None:
         if root.tag == _JOB:
             text = root.text or ""
             digest = hashlib.sha256(text.encode("utf-8")).hexdigest()
-            return JobInside(text=text, whole=digest == root.get("sha256"))
+            drafted = root.get("text")
+            return JobInside(
+                text=text,
+                whole=digest == root.get("sha256"),
+                clauses=root.get("clauses", ""),
+                changed=drafted != _digest(content) if drafted else None,
+            )
     return None
+
+
+def provision_lines(content: bytes) -> tuple[str, ...]:
+    """The text of a provision, a paragraph or cell a line, without its front sheet.
+
+    A front sheet that was taken out before the issue is no change of the text.
+    """
+    read = read_word(content)
+    lines = (
+        " ".join(each.text.replace(OBJECT, "").split())
+        for each in paragraphs(read.blocks)
+        if not each.style.startswith("Front")
+    )
+    return tuple(line for line in lines if line)
+
+
+def _digest(content: bytes) -> str:
+    text = "".join("".join(line.split()) for line in provision_lines(content))
+    return hashlib.sha256(text.encode("utf-8")).hexdigest()

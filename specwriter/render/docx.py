@@ -17,7 +17,7 @@ from specwriter.render.docx_body import Body, list_numberings
 from specwriter.render.docx_numbers import number_values
 from specwriter.render.docx_page import PAPERS, text_width
 from specwriter.render.docx_picture import part_name, relations
-from specwriter.render.docx_xml import field, paragraph, run, xml_text
+from specwriter.render.docx_xml import field, paragraph, run, text_digest, xml_text
 from specwriter.render.front import (
     FRONT_PURPOSE,
     FRONT_TITLE,
@@ -58,9 +58,8 @@ def _template_parts() -> list[tuple[str, str]]:
 
 def _values(document: Document, body: Body) -> dict[str, str]:
     """What stands for each ``$name`` in the template."""
-    content = (
-        _front(document, body) + _title(document, body) + "".join(map(body.part, document.parts))
-    )
+    front = _front(document, body)
+    content = _title(document, body) + "".join(map(body.part, document.parts))
     if document.closing:
         content += paragraph(run(document.closing), "Closing")
     across, down = PAPERS[document.page]
@@ -76,7 +75,8 @@ def _values(document: Document, body: Body) -> dict[str, str]:
         "text_width": str(text_width(document)),
         "lists": list_numberings(body.lists),
         "pictures": relations(len(body.pictures)),
-        "body": content,
+        "body": front + content,
+        "text_digest": text_digest(content),
     }
 
 
@@ -101,7 +101,7 @@ def _footer(document: Document) -> str:
 
 
 def _front(document: Document, body: Body) -> str:
-    lines = [paragraph(run(FRONT_TITLE), "FrontTitle"), paragraph(run(FRONT_PURPOSE), "Normal")]
+    lines = [paragraph(run(FRONT_TITLE), "FrontTitle"), paragraph(run(FRONT_PURPOSE), "FrontText")]
     for section in front_sections(document):
         lines.append(paragraph(run(section.title), "FrontHeading"))
         lines += [paragraph(body.runs(point), "FrontPoint") for point in section.points]

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import hashlib
 import re
-from xml.sax.saxutils import escape
+from xml.sax.saxutils import escape, unescape
 
 _FORBIDDEN = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+_TEXT = re.compile("<w:t[^>]*>([^<]*)</w:t>")
 _ENTITIES = {'"': "&quot;", "\r": "&#13;"}
 
 
@@ -21,6 +23,16 @@ def xml_text(text: str) -> str:
             f"cannot hold, in {text[max(0, found.start() - 20) : found.start()]!r}: remove it"
         )
     return escape(text, _ENTITIES)
+
+
+def text_digest(content: str) -> str:
+    """SHA-256 of the text in some WordprocessingML, without its spaces.
+
+    Whoever reads the file can tell by it whether the text was changed: an office program may
+    cut runs anew, but it keeps the characters.
+    """
+    texts = unescape("".join(_TEXT.findall(content)), {"&quot;": '"', "&#13;": "\r"})
+    return hashlib.sha256("".join(texts.split()).encode("utf-8")).hexdigest()
 
 
 def run(text: str, style: str = "") -> str:

@@ -12,6 +12,7 @@ from dataclasses import asdict
 from typing import Any
 
 from specwriter.diagnostic import Evidence, Fault, Finding, Grade
+from specwriter.report.carried import carried_json
 from specwriter.report.check_text import summary
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
@@ -32,6 +33,7 @@ def _job(result: CheckResult) -> dict[str, Any]:
     return {
         "file": source.file,
         "readable": result.job is not None,
+        **({"document": carried_json(result.carried)} if result.carried else {}),
         "faults": [fault_json(each) for each in source.faults],
         "findings": [_finding(each, source) for each in result.findings],
         "accepted": [

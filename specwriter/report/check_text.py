@@ -19,6 +19,7 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Finding, Grade, NotRun
 from specwriter.reconcile.verdict import AreaVerdicts
 from specwriter.report.area_table import HEAD, rows_of
+from specwriter.report.carried import carried_text
 from specwriter.report.fault_text import fault_text
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION, counted, grades, ways_out
@@ -38,9 +39,11 @@ _PLAIN = "\033[0m"
 
 def check_text(result: CheckResult, *, colour: bool = False, every_check: bool = False) -> str:
     """The whole report; ``every_check`` lists each check that could not look."""
+    head = [carried_text(result.carried).rstrip()] if result.carried else []
     if result.job is None:
-        return fault_text(result.source)
-    blocks = [_finding(result, each, colour) for each in result.findings]
+        return "\n\n".join([*head, fault_text(result.source)])
+    blocks = [*head]
+    blocks += [_finding(result, each, colour) for each in result.findings]
     blocks += [_accepted(result, each) for each in result.accepted]
     blocks += [_defect(each) for each in result.defects]
     blocks += ["\n".join(_table(each)) for each in result.areas if each.table]

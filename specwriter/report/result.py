@@ -14,6 +14,7 @@ from specwriter.source import Source
 if TYPE_CHECKING:
     from specwriter.reconcile import Verdict
     from specwriter.reconcile.verdict import AreaVerdicts
+    from specwriter.report.carried import Carried
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,6 +33,8 @@ class CheckResult:
     areas: tuple[AreaVerdicts, ...] = ()
     defects: tuple[Defect, ...] = ()
     ran: tuple[str, ...] = ()
+    carried: Carried | None = None
+    """Set when the job was carried inside a Word file."""
 
     @property
     def verdicts(self) -> tuple[Verdict, ...]:

@@ -79,8 +79,12 @@ def test_pay_items_carry_quantity_inclusions_and_what_they_pay_for() -> None:
     assert row["pays for"] == "Quarry Street travel lanes; residue"
 
 
-def test_references_carry_their_editions() -> None:
-    cited = {(row["document"], row["edition"]) for row in URBAN["references"]}
+def test_references_carry_their_editions(tmp_path: Path) -> None:
+    path = tmp_path / "job.yaml"
+    key = "areas.mainline.testing.texture.where"
+    path.write_text(patched(text_of("urban-grinding"), {key: "places by ASTM D3665"}), "utf-8")
+
+    cited = {(row["document"], row["edition"]) for row in made(path)["references"]}
 
     assert ("AASHTO R 54", "2014 (2018)") in cited
     assert ("ASTM D3665", "") in cited
