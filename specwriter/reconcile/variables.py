@@ -112,7 +112,7 @@ VARIABLES: dict[str, Variable] = {
     "friction.profile_depth": _fact("profile depth of the surface"),
     "ride.roughness": _result("roughness index", "at_most", "in/mi"),
     "ride.improvement": _result("improvement of the index", "at_least", "percent"),
-    "ride.localized": _result("localized roughness over 25 ft", "at_most", "in/mi"),
+    "ride.localized": _result("localized roughness", "at_most", "in/mi"),
     "ride.profile_index_0_0": _result("profile index without blanking", "at_most", "in/mi"),
     "ride.profile_index_0_1": _result("profile index, 0.1 in band", "at_most", "in/mi"),
     "ride.profile_index_0_2": _result("profile index, 0.2 in band", "at_most", "in/mi"),
