@@ -21,6 +21,7 @@ from specwriter.trade import (
     removal,
     sound,
     texture_depth,
+    texture_profile,
     wear,
 )
 from specwriter.worksheet.reach import reach
@@ -182,6 +183,10 @@ def levels_inside(row: dict[str, Any]) -> int:
     return sum(band.quietest <= level <= band.loudest for level in row["levels"])
 
 
+def circle(row: dict[str, Any]) -> texture_profile.Circle:
+    return texture_profile.on_a_circle(row["w_mm"], row["d_mm"], row["p_mm"])
+
+
 def loss(row: dict[str, Any]) -> list[Fraction | None]:
     published = wear.LOSS_MM[row["texture"]]
     return [published.low, published.high]
@@ -239,6 +244,11 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "etd where the editions agree": editions_meet,
     "circular track": lambda r: texture_depth.mtd_of_circular_track(exact(r["mpd_mm"])),
     "mpd needed": mpd_needed,
+    "reading of a line": lambda r: texture_profile.on_a_line(
+        r["w_mm"], r["d_mm"], r["p_mm"], r["angle_deg"]
+    ),
+    "reading of the circle, mean of eight": lambda r: circle(r).mean_of_eight,
+    "reading of the circle, two arcs along": lambda r: circle(r).along_pair,
     "edge rounding": lambda r: texture_depth.edge_rounding(exact(r["r_mm"]), exact(r["p_mm"])),
     "ripple of texture by depth": lambda r: texture_depth.groove_share(
         exact(r["kerf"]), exact(r["kerf"]), exact(r["dd_mm"]), F(1)
