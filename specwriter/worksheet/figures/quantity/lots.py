@@ -14,7 +14,7 @@ from specwriter.quantity import Interval, Quantity, ValueFault, parse
 from specwriter.trade import quantities
 from specwriter.trade.formula import arithmetic
 from specwriter.worksheet.figure import Line
-from specwriter.worksheet.inputs import Given
+from specwriter.worksheet.inputs import Missing
 from specwriter.worksheet.places import area_of, evidence, lanes_of, stretch_of
 from specwriter.worksheet.scale import NUMBER
 from specwriter.worksheet.sheet import Sheet, areas
@@ -97,8 +97,9 @@ def _why(lot: str | None) -> str:
 def _lots(job: Job, area: Area, size: Quantity, *, of_lane: bool) -> int | None:
     if size.dimension == "area":
         total = area_of(area)
-        known = isinstance(total, Given) and total.interval.low is not None
-        return quantities.lots([_point(total)], size.amounts[0].base) if known else None
+        if isinstance(total, Missing) or total.interval.low is None:
+            return None
+        return quantities.lots([total.interval.low], size.amounts[0].base)
     lengths: list[Fraction] = []
     for limits in area.limits:
         stretch, lanes = stretch_of(limits), _lanes(job, limits) if of_lane else 1
@@ -106,12 +107,6 @@ def _lots(job: Job, area: Area, size: Quantity, *, of_lane: bool) -> int | None:
             return None
         lengths += [stretch.length] * lanes
     return quantities.lots(lengths, size.amounts[0].base) if lengths else None
-
-
-def _point(total: object) -> Fraction:
-    assert isinstance(total, Given)
-    assert total.interval.low is not None
-    return total.interval.low
 
 
 def _lanes(job: Job, limits: Limits) -> int:
