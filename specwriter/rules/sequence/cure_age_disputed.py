@@ -53,8 +53,8 @@ def check(job: Job) -> Iterator[Finding]:
     if cure_setting(job) is not None or not low <= least < high:
         return
     says = (
-        f"The new asphalt may be cut at {age}; one document is recalled with 14 days and another "
-        "with 30, and no setting of the house decides."
+        f"The new asphalt is cut at an age of {age}; one document is recalled with 14 days and "
+        "another with 30, and no setting of the house decides."
     )
     at = [
         evidence(conditions, "pavement_age", "age when cut"),

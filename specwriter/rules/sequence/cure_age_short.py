@@ -60,7 +60,7 @@ def check(job: Job) -> Iterator[Finding]:
     if least >= wanted.amounts[0].base:
         return
     ground = f"the setting {setting.name} is" if setting else "the shortest age recalled is"
-    says = f"The new pavement may be cut at {age}; {ground} {wanted}."
+    says = f"The new pavement is cut at an age of {age}; {ground} {wanted}."
     at = [
         evidence(conditions, "pavement_age", "age when cut"),
         evidence(conditions, "pavement", "pavement"),

@@ -1,7 +1,8 @@
 """A groove deeper on bridges or over loops than elsewhere.
 
 Looks at
-    The groove depth on bridges and over loop detectors against the general groove depth.
+    The groove depth on bridges and over loop detectors against the general groove depth, and the
+    depth of a bridge deck against that of the roads of the same texture.
 
 Why it matters
     Both depths exist to spare what lies under the surface: steel in a deck, wire in a loop. A
@@ -60,6 +61,28 @@ def check(job: Job) -> Iterator[Finding]:
             at = [evidence(groove, key, label), evidence(groove, "depth", "groove depth")]
             settle = (f"a {label} of no more than {show_like(_top(general), general)}",)
             yield RULE.finding(area, says, at, settle)
+    yield from _decks(job)
+
+
+def _decks(job: Job) -> Iterator[Finding]:
+    """One finding for each deck with deeper grooves than a road of the same texture."""
+    for deck in job.areas.values():
+        for road in job.areas.values():
+            same = road.texture == deck.texture and road.place == "roadway"
+            if deck.place != "bridge_deck" or not same:
+                continue
+            grooves, others = given(deck.groove), given(road.groove)
+            deep, general = given(grooves.depth), given(others.depth)
+            if not _above(deep, general):
+                continue
+            says = f"On the deck the groove may reach {deep}, and on {road.id} {general}."
+            at = [
+                evidence(grooves, "depth", "groove depth of the deck"),
+                evidence(others, "depth", "groove depth of the road"),
+            ]
+            settle = (f"a depth of no more than {show_like(_top(general), general)} on the deck",)
+            yield RULE.finding(deck, says, at, settle)
+            break
 
 
 def _above(special: Quantity, general: Quantity) -> bool:
