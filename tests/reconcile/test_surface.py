@@ -26,6 +26,10 @@ def limit(number: str, tyre: str, speed: str = "40 mph") -> dict[str, Any]:
     return {"measure": "SN", "at_least": number, "tyre": tyre, "speed": speed}
 
 
+def named(measure: str, number: str) -> dict[str, Any]:
+    return {"measure": measure, "at_least": number}
+
+
 def friction(
     first: dict[str, Any], second: dict[str, Any], mpd: str | None = "0.8 mm"
 ) -> dict[str, Any]:
@@ -60,6 +64,8 @@ CASES: list[tuple[str, dict[str, Any], list[str]]] = [
     ("diamond_grinding", friction(limit("45", RIBBED), limit("22", SMOOTH)), [PAIR]),
     ("diamond_grinding", friction(limit("at least 45", RIBBED), limit("40", SMOOTH)), [PAIR]),
     ("diamond_grinding", friction(limit("40", SMOOTH), limit("45", RIBBED)), [PAIR]),
+    ("diamond_grinding", friction(named("SN40R", "45"), named("SN40S", "40")), [PAIR]),
+    ("diamond_grinding", friction(named("SN40R", "45"), named("SN50S", "40")), []),
     # Without a profile depth only the order of the tyres can be judged.
     ("diamond_grinding", friction(limit("45", RIBBED), limit("22", SMOOTH), None), []),
     ("diamond_grinding", friction(limit("30", RIBBED), limit("35", SMOOTH), None), []),

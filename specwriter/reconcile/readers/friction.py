@@ -15,8 +15,10 @@ from specwriter.model.area import Statement
 from specwriter.model.results import Friction
 from specwriter.quantity import Interval, Quantity
 from specwriter.reconcile.requirement import Requirement, sources, stated
+from specwriter.trade.friction_measure import read_measure
 
-_SLOW = Fraction(40) * Fraction("1609.344") / 3600
+SLOW_MPH = 40
+_SLOW = SLOW_MPH * Fraction("1609.344") / 3600
 _NEAR = Fraction(1, 2)
 """A speed counts as 40 mph within 0.5 m/s: 64 and 65 km/h are soft conversions of it."""
 
@@ -47,17 +49,31 @@ def waits(job: Job, area: Area) -> Iterator[str]:
 
 
 def _is_read(limit: Friction) -> bool:
-    named = (limit.measure or "SN").upper().startswith("SN")
-    return named and None not in (limit.at_least, limit.tyre, limit.speed)
+    """True for a skid number with tyre and speed, in its name (SN40R) or beside it."""
+    return limit.at_least is not None and None not in (_tyre(limit), _speed(limit))
+
+
+def _tyre(limit: Friction) -> str | None:
+    named = read_measure(limit.measure)
+    if limit.measure and (named is None or named.kind != "skid number"):
+        return None
+    return limit.tyre or (named.tyre if named else None)
+
+
+def _speed(limit: Friction) -> Fraction | None:
+    """The speed in m/s; from the name alone only 40, which no metric name uses."""
+    named = read_measure(limit.measure)
+    if limit.speed is None and named is not None and named.speed == SLOW_MPH:
+        return _SLOW
+    return _named(limit.speed)
 
 
 def _of(source: Area | Statement) -> Iterator[Requirement]:
     limit = source.friction
-    speed = None if limit is None else _named(limit.speed)
-    if limit is None or speed is None or not _is_read(limit):
+    if limit is None or not _is_read(limit):
         return
-    slow = abs(speed - _SLOW) <= _NEAR
-    variable = f"friction.{limit.tyre}" + ("" if slow else "_elsewhere")
+    slow = abs((_speed(limit) or 0) - _SLOW) <= _NEAR
+    variable = f"friction.{_tyre(limit)}" + ("" if slow else "_elsewhere")
     yield from map(_as_named, stated(variable, limit, "at_least", source))
     if not slow:
         yield from map(_as_named, stated("friction.other_speed", limit, "speed", source))

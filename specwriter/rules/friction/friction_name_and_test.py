@@ -30,8 +30,9 @@ from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job
 from specwriter.model.results import Friction
 from specwriter.quantity import UNITS
-from specwriter.rules.friction._measure import Measure, frictions
+from specwriter.rules.friction._measure import frictions
 from specwriter.rules.rule import Rule, evidence
+from specwriter.trade.friction_measure import Measure
 
 RULE = Rule(
     title="the name of the friction number contradicts its test",
