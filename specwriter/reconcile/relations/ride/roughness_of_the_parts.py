@@ -79,6 +79,6 @@ def _relation(steps: bool, curl: bool, waves: bool, judged: bool) -> Relation:
 
 RELATIONS = [
     _relation(steps, curl, waves, judged)
-    for steps, curl, waves, judged in product((True, False), repeat=4)
+    for steps, curl, waves, judged in product((False, True), repeat=4)
     if (steps or curl or waves) and (steps or judged)
 ]
