@@ -14,7 +14,6 @@ from specwriter.source import Source, read_source, read_text
 
 if TYPE_CHECKING:
     from specwriter.assemble import Choice, Document, Library
-    from specwriter.compare import Comparison
     from specwriter.reading import JobInside
     from specwriter.reconcile import Reconciliation
     from specwriter.report.carried import Carried
@@ -41,18 +40,13 @@ class Drafted:
     contents: dict[str, bytes]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Compared:
-    """Two checked jobs; ``comparison`` is ``None`` when one of them has faults."""
-
-    old: CheckResult
-    new: CheckResult
-    comparison: Comparison | None
-
-
 def load(path: Path) -> Loaded:
     """Read a job file. Never raises on bad input: the faults are in the source."""
-    source = read_source(path)
+    return load_source(read_source(path))
+
+
+def load_source(source: Source) -> Loaded:
+    """The job of a source that has been read."""
     readable = source.data is not None and not source.faults
     return Loaded(source=source, job=build_job(source.data or {}) if readable else None)
 
@@ -66,6 +60,11 @@ def check(path: Path, clauses: Path | None = None) -> CheckResult:
     if path.suffix.lower() == ".docx":
         return _check_document(path, clauses)
     return _checked(load(path))
+
+
+def check_source(source: Source) -> CheckResult:
+    """Check the job of a source that has been read."""
+    return _checked(load_source(source))
 
 
 def _check_document(path: Path, clauses: Path | None) -> CheckResult:
@@ -85,10 +84,7 @@ def _check_document(path: Path, clauses: Path | None) -> CheckResult:
         place = Place(file=str(path), line=1, column=1)
         faults = (Fault(place=place, says=says, todo=todo),)
         return CheckResult(source=Source(file=str(path), text="", data=None, faults=faults))
-    source = read_text(inside.text, str(path))
-    readable = source.data is not None and not source.faults
-    job = build_job(source.data or {}) if readable else None
-    checked = _checked(Loaded(source=source, job=job))
+    checked = check_source(read_text(inside.text, str(path)))
     return replace(checked, carried=_carried(path, content, inside, checked, clauses))
 
 
@@ -255,17 +251,6 @@ def _render(document: Document, format: str) -> bytes:
     from specwriter.render.markdown import render_markdown
 
     return render_markdown(document).encode("utf-8")
-
-
-def compare(old: Path, new: Path) -> Compared:
-    """Check two job files and compare them, requirement by requirement."""
-    from specwriter import compare as comparing
-
-    before, after = check(old), check(new)
-    comparison = None
-    if before.job is not None and after.job is not None:
-        comparison = comparing.compare(before.job, after.job, before.findings, after.findings)
-    return Compared(old=before, new=after, comparison=comparison)
 
 
 def worksheet(path: Path) -> WorksheetResult:

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from specwriter.compare.findings import moved
+from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.verdict import Verdict
 
 
@@ -38,20 +39,20 @@ def verdict_changes(
     )
 
 
-def _key(verdict: Verdict, moves: Mapping[str, str]) -> tuple[str, tuple[str, ...]]:
+def _key(verdict: Verdict, moves: Mapping[str, str]) -> tuple[str, str, tuple[str, ...]]:
     area = moved(f"areas.{verdict.area}", moves)
-    return area, tuple(sorted(moved(path, moves) for path in _paths(verdict)))
+    paths = tuple(sorted(moved(each.path, moves) for each in _members(verdict)))
+    return "idle" if verdict.idle else "", area, paths
 
 
-def _paths(verdict: Verdict) -> list[str]:
+def _members(verdict: Verdict) -> tuple[Requirement, ...]:
+    """The requirement that is judged, or those that clash."""
     if verdict.result:
-        return [verdict.result.target.path]
-    return [each.path for each in verdict.clash.members] if verdict.clash else []
+        return (verdict.result.target,)
+    if verdict.idle:
+        return (verdict.idle.requirement,)
+    return verdict.clash.members if verdict.clash else ()
 
 
 def _about(verdict: Verdict) -> str:
-    """The requirement that is judged, or those that clash, by their names."""
-    if verdict.result:
-        return verdict.result.target.label
-    labels = [each.label for each in verdict.clash.members] if verdict.clash else []
-    return ", ".join(labels)
+    return ", ".join(each.label for each in _members(verdict))

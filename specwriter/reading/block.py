@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from html import unescape
 from typing import Literal
 
 State = Literal["kept", "inserted", "deleted"]
@@ -11,6 +13,9 @@ State = Literal["kept", "inserted", "deleted"]
 
 OBJECT = "\ufffc"
 """Stands in the text for a picture or another thing that is no text."""
+
+
+_DESCRIPTION = re.compile(r'\bdescr="([^"]*)"')
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +29,15 @@ class Piece:
     form: str = ""
     state: State = "kept"
     thing: str = ""
+
+    @property
+    def shown(self) -> str:
+        """The text; for a picture its description in brackets."""
+        if not self.thing:
+            return self.text
+        found = _DESCRIPTION.search(self.thing)
+        description = " ".join(unescape(found[1]).split()) if found else ""
+        return f"[figure: {description}]" if description else "[figure]"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,6 +65,11 @@ class Paragraph:
         """The text without the number before it."""
         return "".join(piece.text for piece in self.pieces)
 
+    @property
+    def shown(self) -> str:
+        """The text with the descriptions of pictures."""
+        return "".join(piece.shown for piece in self.pieces)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Cell:
@@ -63,6 +82,11 @@ class Cell:
     def text(self) -> str:
         """Its paragraphs, one a line."""
         return "\n".join(block.text for block in self.blocks)
+
+    @property
+    def shown(self) -> str:
+        """The same with the descriptions of pictures."""
+        return "\n".join(block.shown for block in self.blocks)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,6 +102,11 @@ class Row:
         """Its cells with tabs between."""
         return "\t".join(cell.text for cell in self.cells)
 
+    @property
+    def shown(self) -> str:
+        """Its cells with bars between, and the descriptions of pictures."""
+        return " | ".join(cell.shown for cell in self.cells)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Table:
@@ -90,6 +119,11 @@ class Table:
     def text(self) -> str:
         """Its rows, one a line."""
         return "\n".join(row.text for row in self.rows)
+
+    @property
+    def shown(self) -> str:
+        """The same with the descriptions of pictures."""
+        return "\n".join(row.shown for row in self.rows)
 
 
 Block = Paragraph | Table

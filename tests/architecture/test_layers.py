@@ -33,8 +33,10 @@ LAYERS: dict[str, str] = {
     "render reading",
     "workflow": "quantity diagnostic trade model source reconcile rules worksheet assemble render "
     "compare reading report",
-    "cli": "quantity diagnostic trade model source reconcile rules worksheet assemble render "
+    "versions": "quantity diagnostic trade model source reconcile rules worksheet assemble render "
     "compare reading report workflow",
+    "cli": "quantity diagnostic trade model source reconcile rules worksheet assemble render "
+    "compare reading report workflow versions",
     "__main__": "cli",
 }
 """Room → the rooms (or the one module of a room) that it may import besides itself."""

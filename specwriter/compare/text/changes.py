@@ -26,6 +26,7 @@ Kind = Literal["rewritten", "added", "removed", "moved", "row added", "row remov
 
 _CAPTION = re.compile(r"^(?:Table|Figure)\s+\S+?(?=[.:]?\s|$)")
 _SHORT = 60
+_FRONT = ("Front ", "FrontTitle", "FrontHeading", "FrontPoint")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -122,11 +123,11 @@ def _moved(clause: Clause, origin: Clause, before: str) -> Iterator[TextChange]:
 
 
 def _side(spans: Sequence[Span], kind: str) -> str:
-    return "".join(span.text for span in spans if span.kind in ("equal", kind))
+    return "".join(span.shown for span in spans if span.kind in ("equal", kind))
 
 
 def _text(parts: Sequence[Part]) -> str:
-    return "\n".join(part.block.text for part in parts if isinstance(part, Removed | Added))
+    return "\n".join(part.block.shown for part in parts if isinstance(part, Removed | Added))
 
 
 def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator[TextChange]:
@@ -135,6 +136,8 @@ def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator
         return
     places = _Places()
     for part in clause.parts:
+        if _is_front_sheet(part):
+            continue
         place, after = places.next(part)
         if isinstance(part, Rewritten):
             yield _rewritten(part, clause, place, numbers)
@@ -143,6 +146,12 @@ def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator
                 yield _one_side(part, clause, place, after)
         elif isinstance(part, MatchedTable) and not part.is_same:
             yield from _in_table(part, clause, place, numbers)
+
+
+def _is_front_sheet(part: Part) -> bool:
+    """A front sheet speaks to the writer and is taken out: it is no text of the provision."""
+    block = part.block if isinstance(part, Added | Removed) else part.old
+    return isinstance(block, Paragraph) and block.style.startswith(_FRONT)
 
 
 def _whole(clause: Clause, before: str) -> TextChange:
@@ -169,8 +178,8 @@ def _rewritten(part: Rewritten, clause: Clause, place: str, numbers: dict[str, s
         clause=_title(clause.old),
         new_clause=_title(clause.new),
         place=place,
-        old=part.old.text,
-        new=part.new.text,
+        old=part.old.shown,
+        new=part.new.shown,
         spans=part.spans,
         is_heading=bool(part.new.heading),
         follows=_only_follows(part.spans, numbers),
@@ -197,8 +206,8 @@ def _one_side(part: Removed | Added, clause: Clause, place: str, after: str) -> 
         clause=_title(clause.old),
         new_clause=_title(clause.new),
         place=place or "a paragraph",
-        old=part.block.text if removed else "",
-        new="" if removed else part.block.text,
+        old=part.block.shown if removed else "",
+        new="" if removed else part.block.shown,
         after=after,
     )
 
@@ -220,7 +229,7 @@ def _in_table(
 def _row(row: MatchedRow, clause: Clause, place: str, before: str) -> TextChange:
     one = row.old or row.new
     assert one is not None
-    text = " | ".join(cell.text for cell in one.cells)
+    text = one.shown
     return TextChange(
         kind="row removed" if row.old else "row added",
         clause=_title(clause.old),
@@ -277,7 +286,7 @@ class _Places:
         counts = not isinstance(part, Added)
         place = self._table(counts) if isinstance(block, Table) else self._paragraph(block, counts)
         if counts:
-            self._after = place if isinstance(block, Table) else _quoted(block.text)
+            self._after = place if isinstance(block, Table) else _quoted(block.shown)
         return place, after
 
     def _table(self, counts: bool) -> str:

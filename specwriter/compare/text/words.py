@@ -39,6 +39,11 @@ class Span:
         """Its text."""
         return "".join(piece.text for piece in self.pieces)
 
+    @property
+    def shown(self) -> str:
+        """Its text with the descriptions of pictures."""
+        return "".join(piece.shown for piece in self.pieces)
+
 
 def likeness(piece: Piece) -> str:
     """What a picture or note shows, without its place in the file."""

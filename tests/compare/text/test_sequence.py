@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from difflib import SequenceMatcher
 
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from specwriter.compare.text.sequence import (
@@ -14,9 +14,11 @@ from specwriter.compare.text.sequence import (
     longest_rise,
 )
 
+CALM = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
 LISTS = st.lists(st.sampled_from("abcde"), max_size=30)
 
 
+@CALM
 @given(LISTS, LISTS)
 def test_stretches_are_equal_rise_and_do_not_overlap(old: list[str], new: list[str]) -> None:
     last = (0, 0)
@@ -27,6 +29,7 @@ def test_stretches_are_equal_rise_and_do_not_overlap(old: list[str], new: list[s
         last = (b, d)
 
 
+@CALM
 @given(LISTS, LISTS)
 def test_the_two_sides_are_put_together_from_gaps_and_stretches(
     old: list[str], new: list[str]
@@ -40,6 +43,7 @@ def test_the_two_sides_are_put_together_from_gaps_and_stretches(
     assert (was, now) == (old, new)
 
 
+@CALM
 @given(LISTS)
 def test_a_sequence_equals_itself(items: list[str]) -> None:
     assert equal_stretches(items, items) == ([(0, len(items), 0, len(items))] if items else [])
@@ -54,6 +58,7 @@ def test_long_texts_are_aligned_as_well_as_by_the_standard_library() -> None:
     assert ours >= 0.99 * sum(block.size for block in theirs)
 
 
+@CALM
 @given(st.lists(st.integers(0, 20), max_size=15, unique=True))
 def test_equal_weights_give_a_longest_rise(numbers: list[int]) -> None:
     heavy = heaviest_rise(numbers, [1] * len(numbers))

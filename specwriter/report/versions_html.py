@@ -1,0 +1,183 @@
+"""Two versions compared, as one web page: requirements and effects, then the texts side by side."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from html import escape
+from pathlib import Path
+
+from specwriter.compare.text import (
+    Added,
+    Clause,
+    MatchedTable,
+    Part,
+    Removed,
+    Rewritten,
+    Span,
+    TextMatch,
+)
+from specwriter.compare.text.changes import is_changed
+from specwriter.reading import Block, Paragraph, Table
+from specwriter.report.compared import Compared
+from specwriter.report.comparison_text import NOTICE, summary
+from specwriter.report.versions_markdown import amount_rows, finding_rows, requirement_rows
+from specwriter.report.versions_text import TEXT_NOTICE, notes_of, text_summary
+
+_STYLE = Path(__file__).with_name("versions.css")
+
+
+def versions_html(compared: Compared) -> str:
+    """A page that stands alone; what goes is struck out, what comes is underlined."""
+    title = f"{compared.old.name} → {compared.new.name}"
+    style = _STYLE.read_text(encoding="utf-8")
+    body = "\n".join(_body(compared, title))
+    return (
+        '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
+        f"<title>{escape(title)}</title>\n<style>\n{style}</style>\n</head>\n"
+        f"<body>\n<main>\n{body}\n</main>\n</body>\n</html>\n"
+    )
+
+
+def _body(compared: Compared, title: str) -> Iterator[str]:
+    yield f"<h1>{escape(title)}</h1>"
+    yield from (f"<p>{escape(note)}</p>" for note in notes_of(compared))
+    if compared.is_empty:
+        yield "<p>Nothing differs.</p>"
+        return
+    if compared.comparison is not None:
+        yield from _requirements(compared)
+    for version in (compared.old, compared.new):
+        if version.by_hand:
+            count = len(version.by_hand)
+            yield f"<p>{escape(version.name)} was edited by hand in {count} places.</p>"
+    if compared.match is not None:
+        yield "<h2>Text</h2>"
+        yield f"<p>{escape(text_summary(compared.text_changes))}</p>"
+        yield from _texts(compared.match, compared.old.name, compared.new.name)
+    yield f"<p>{escape(NOTICE if compared.comparison else TEXT_NOTICE)}</p>"
+
+
+def _requirements(compared: Compared) -> Iterator[str]:
+    comparison = compared.comparison
+    assert comparison is not None
+    yield "<h2>Requirements</h2>"
+    yield f"<p>{escape(summary(comparison))}</p>"
+    header = ("Area", "Requirement", "Old", "New", "Sense", "Who bears it", "Addendum")
+    yield _table("Requirements that changed", header, requirement_rows(comparison))
+    cares = [f"{each.label}: {each.warning}" for each in comparison.changes if each.warning]
+    if cares:
+        yield "<h3>Take care</h3>"
+        yield _list(cares)
+    yield _table("Findings", ("What happens", "Grade", "Finding"), finding_rows(comparison))
+    rows = ((v.area, v.about, v.old or "nothing", v.new or "nothing") for v in comparison.verdicts)
+    yield _table("Verdicts", ("Area", "On", "Old", "New"), rows)
+    amounts = ("What", "Old", "New", "Difference")
+    yield _table("Quantities, tests and cost", amounts, amount_rows(comparison))
+    if comparison.remarks:
+        yield "<h3>Remarks</h3>"
+        yield _list(comparison.remarks)
+
+
+def _list(items: Iterable[str]) -> str:
+    return "<ul>" + "".join(f"<li>{escape(item)}</li>" for item in items) + "</ul>"
+
+
+def _table(caption: str, header: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
+    """A table with its caption; nothing when it has no rows."""
+    lines = ["".join(f"<td>{escape(cell)}</td>" for cell in row) for row in rows]
+    if not lines:
+        return ""
+    head = "".join(f'<th scope="col">{escape(cell)}</th>' for cell in header)
+    body = "\n".join(f"<tr>{line}</tr>" for line in lines)
+    return (
+        f"<table>\n<caption>{escape(caption)}</caption>\n<thead><tr>{head}</tr></thead>\n"
+        f"<tbody>\n{body}\n</tbody>\n</table>"
+    )
+
+
+def _texts(match: TextMatch, old: str, new: str) -> Iterator[str]:
+    """Both texts in two columns; clauses without a change are only named."""
+    yield '<table class="sides">\n<caption>The two texts side by side</caption>'
+    yield f'<thead><tr><th scope="col">{escape(old)}</th><th scope="col">{escape(new)}</th></tr>'
+    yield "</thead>\n<tbody>"
+    for clause in match.clauses:
+        if not clause.parts:
+            continue
+        if is_changed(clause):
+            yield from (_row(part) for part in clause.parts)
+        else:
+            yield f'<tr class="same"><td>{_same(clause, 0)}</td><td>{_same(clause, 1)}</td></tr>'
+    yield "</tbody>\n</table>"
+
+
+def _same(clause: Clause, side: int) -> str:
+    heading = (clause.old, clause.new)[side]
+    name = " ".join((heading.label, heading.text)) if heading else "The opening"
+    return f"{escape(name.strip())} (no change)"
+
+
+def _row(part: Part) -> str:
+    return f"<tr><td>{_side(part, 'removed')}</td><td>{_side(part, 'added')}</td></tr>"
+
+
+def _side(part: Part, kind: str) -> str:
+    """One side of a part; ``kind`` is what this side alone shows."""
+    if isinstance(part, MatchedTable):
+        return _matched_table(part, kind)
+    if isinstance(part, Removed | Added):
+        if isinstance(part, Removed) != (kind == "removed"):
+            return ""
+        mark = "del" if kind == "removed" else "ins"
+        note = f'<span class="moved">moved ({part.move})</span> ' if part.move else ""
+        return f"{note}{_block(part.block, mark)}"
+    block = part.old if kind == "removed" else part.new
+    if not isinstance(part, Rewritten):
+        return _block(block, "")
+    words = "".join(_span(span) for span in part.spans if span.kind in ("equal", kind))
+    return _paragraph(block, words)
+
+
+def _span(span: Span) -> str:
+    text = escape(span.shown)
+    if span.kind == "equal":
+        return text
+    mark = "del" if span.kind == "removed" else "ins"
+    return f"<{mark}>{text}</{mark}>"
+
+
+def _paragraph(paragraph: Paragraph, inner: str) -> str:
+    label = f'<span class="number">{escape(paragraph.label)}</span> ' if paragraph.label else ""
+    if paragraph.heading:
+        return f"<p><strong>{label}{inner}</strong></p>"
+    return f"<p>{label}{inner}</p>"
+
+
+def _block(block: Block, mark: str) -> str:
+    if isinstance(block, Paragraph):
+        text = escape(block.shown)
+        return _paragraph(block, f"<{mark}>{text}</{mark}>" if mark else text)
+    return _plain_table(block, mark)
+
+
+def _plain_table(table: Table, mark: str) -> str:
+    rows = (
+        "".join(f"<td>{''.join(_block(b, mark) for b in cell.blocks)}</td>" for cell in row.cells)
+        for row in table.rows
+    )
+    return "<table>" + "".join(f"<tr>{row}</tr>" for row in rows) + "</table>"
+
+
+def _matched_table(table: MatchedTable, kind: str) -> str:
+    rows = []
+    for row in table.rows:
+        one = row.old if kind == "removed" else row.new
+        if one is None:
+            continue
+        if row.old is None or row.new is None:
+            mark = "del" if kind == "removed" else "ins"
+            cells = ["".join(_block(b, mark) for b in cell.blocks) for cell in one.cells]
+        else:
+            cells = ["".join(_side(part, kind) for part in parts) for parts in row.cells]
+        rows.append("".join(f"<td>{cell}</td>" for cell in cells))
+    return "<table>" + "".join(f"<tr>{row}</tr>" for row in rows) + "</table>"
