@@ -52,7 +52,7 @@ def test_jobs_are_told_by_requirement_and_by_the_clauses_they_change(
     assert code == exit_codes.OK
     assert "TIGHTER, the contractor bears it: groove depth" in out
     assert "1 change calls for an addendum" in out
-    assert "Dimensions of longitudinal grooves: " in out
+    assert "\nClauses affected\n" in out
 
 
 def test_a_job_and_the_document_drafted_from_it_do_not_differ(
@@ -68,10 +68,9 @@ def test_a_document_edited_by_hand_is_held_against_its_own_job(
 ) -> None:
     edited = tmp_path / "edited.docx"
     document = docx.Document(str(DRAFTED))
-    for paragraph in document.paragraphs:
-        for run in paragraph.runs:
-            if "Do not cut again where" in run.text:
-                run.text = run.text.replace("Do not cut again where", "Cut again where")
+    runs = [run for paragraph in document.paragraphs[60:] for run in paragraph.runs]
+    run = next(run for run in runs if " not " in run.text)
+    run.text = run.text.replace(" not ", " ", 1)
     document.save(str(edited))
 
     alone = compare(capsys, edited, "--fail-on", "difference")
@@ -80,7 +79,7 @@ def test_a_document_edited_by_hand_is_held_against_its_own_job(
 
     assert alone[0] == beside[0] == exit_codes.FOUND
     assert 'A duty may turn on "not".' in alone[1]
-    assert "was edited by hand in 1 place since it was drafted" in beside[1]
+    assert "was edited by hand in 1 place since it was drafted" in " ".join(beside[1].split())
     assert untouched == (exit_codes.OK, "Nothing differs.\n")
 
 
@@ -136,7 +135,7 @@ def test_a_text_and_a_word_file_are_compared_with_their_numbers_written_out(
     code, out = compare(capsys, markdown, DRAFTED, "--redline", redline)
 
     assert code == exit_codes.OK
-    assert "Contractor shall" not in out
+    assert "Take care" not in out
     assert lines(accepted(redline.read_bytes()))[-1] == "End of special provision"
 
 
