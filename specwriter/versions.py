@@ -146,6 +146,9 @@ def _word(path: Path, content: bytes, clauses: Path | None) -> Version:
     if checked.job is None or not inside.whole:
         note = "the job inside was changed since it was drafted"
         return version if checked.job is None else replace(version, checked=checked, note=note)
+    if inside.clauses and clauses is None:
+        note = f"it was drafted with the clauses '{inside.clauses}'; name them with --clauses"
+        return replace(version, checked=checked, note=note)
     drafted = _drafted(str(path), checked, clauses)
     hand = _texts(Compared(old=drafted, new=version)).text_changes
     return replace(version, checked=checked, by_hand=hand)
@@ -153,14 +156,14 @@ def _word(path: Path, content: bytes, clauses: Path | None) -> Version:
 
 def _drafted(name: str, checked: CheckResult, clauses: Path | None) -> Version:
     """The document that a job gives; a job that cannot be drafted is compared without it."""
-    from specwriter.assemble import LibraryError
+    from specwriter.assemble import HouseError, LibraryError
 
     version = Version(name=name, checked=checked)
     if checked.job is None:
         return version
     try:
         word = draft(checked, ("docx",), clauses).contents["docx"]
-    except (LibraryError, ValueError) as error:
+    except (HouseError, LibraryError, ValueError) as error:
         if clauses is not None:
             raise
         return replace(version, note=f"no document could be drafted: {error}")

@@ -99,6 +99,7 @@ def command(
     A version is a job file, a drafted document (.docx), or any other .docx, .md or .txt. One
     drafted document alone is compared with what the job inside it gives.
     """
+    from specwriter.assemble import LibraryError
     from specwriter.compare.material import Addendum
     from specwriter.versions import VersionFault, compare
 
@@ -114,6 +115,9 @@ def command(
     except VersionFault as error:
         say(f"specwriter: {error}")
         return exit_codes.OK if git else exit_codes.UNREADABLE
+    except LibraryError as error:
+        say(f"specwriter: {error}")
+        return exit_codes.USAGE
     if compared.faulty:
         report(compared.faulty, form="json" if form == "json" else "text")
         worst = exit_codes.worst(code_of(each, Grade.CONFLICT) for each in compared.faulty)
