@@ -125,7 +125,9 @@ def _general_sentence(clash: Clash) -> str:
     room = show_interval_like(_bounded(move.to), move.member.quantity)
     because = "; ".join(dict.fromkeys(each.statement for each in clash.relations))
     lead = f"With {and_list([_stated(each) for each in others])}, the" if others else "The"
-    return f"{lead} {move.member.label} can only be {room}, not {move.member.quantity.text}" + (
+    # A relation with scatter excludes nothing; it says what is to be expected.
+    verb = "can only be" if clash.is_proof else "is expected to be"
+    return f"{lead} {move.member.label} {verb} {room}, not {move.member.quantity.text}" + (
         f" ({because})." if because else "."
     )
 

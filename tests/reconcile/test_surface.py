@@ -122,6 +122,7 @@ def test_no_relation_of_these_topics_can_prove() -> None:
 def test_the_caution_on_water_names_the_tyre_and_that_it_proves_nothing() -> None:
     (finding,) = (each for each in found("transverse_grooving", wet("65 mph")) if each.slug == WET)
 
+    assert "is expected to be" in finding.says
     assert "24 psi" in finding.says
     assert "never a proof of safety" in finding.says
     assert "conditions.posted_speed" in [each.path for each in finding.evidence]
