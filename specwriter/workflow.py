@@ -196,6 +196,20 @@ def registers(checked: CheckResult, document: Document) -> dict[str, bytes]:
     return {".registers.json": registers_json(made), **files}
 
 
+def memo(
+    checked: CheckResult, document: Document, formats: Iterable[str], clauses: Path | None = None
+) -> dict[str, bytes]:
+    """The rationale memo of a drafted job: format → content."""
+    from specwriter.assemble import load_library
+    from specwriter.report.memo import memo_of
+    from specwriter.worksheet import work_out
+
+    if checked.job is None:
+        raise ValueError("a job with faults has no memo")
+    made = memo_of(checked, document, load_library(clauses), work_out(checked.job))
+    return {each: _render(made, each) for each in formats}
+
+
 def clause_library(folder: Path | None = None) -> Library:
     """The clause library, with a user's own folder put over it; raises ``LibraryError``."""
     from specwriter.assemble import LibraryError, check_library, load_library

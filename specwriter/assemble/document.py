@@ -191,6 +191,8 @@ class Document:
     """The constant last line of the document."""
     instructions: tuple[ListItem, ...] = ()
     """What is done at each place of the section that the provision amends."""
+    front: bool = True
+    """Whether there is a front sheet; a document that is no contract text has none."""
     title_tables: tuple[Table, ...] = ()
     """Revisions and approvals, which stand under the title and have no number."""
     cautions: tuple[str, ...] = ()

@@ -56,6 +56,9 @@ def _formats(ctx: click.Context, param: click.Parameter, value: str) -> tuple[st
     help="Write requirements, submittals, tests, pay items, references, open decisions and "
     "accepted findings as .csv and .json beside it.",
 )
+@click.option(
+    "--memo", is_flag=True, help="Write a memo with the reason and source of every value beside it."
+)
 @click.option("--with-conflicts", is_flag=True, help="Draft although conflicts are not settled.")
 @click.option("--force", is_flag=True, help="Overwrite files that exist.")
 def command(
@@ -64,6 +67,7 @@ def command(
     formats: tuple[str, ...],
     clauses: Path | None,
     registers: bool,
+    memo: bool,
     with_conflicts: bool,
     force: bool,
 ) -> int:
@@ -81,7 +85,7 @@ def command(
     if conflicts and not with_conflicts:
         say(f"specwriter: nothing written: {_conflicts(conflicts)}")
         return code
-    return _write(result, _targets(result, to, formats), clauses, registers, force)
+    return _write(result, _targets(result, to, formats), clauses, registers, memo, force)
 
 
 def _conflicts(count: int) -> str:
@@ -112,6 +116,7 @@ def _write(
     targets: dict[str, Path],
     clauses: Path | None,
     registers: bool,
+    memo: bool,
     force: bool,
 ) -> int:
     from specwriter.workflow import draft
@@ -124,6 +129,8 @@ def _write(
     files = {path: drafted.contents[each] for each, path in targets.items()}
     if registers:
         files |= _registers(result, drafted, next(iter(targets.values())))
+    if memo:
+        files |= _memo(result, drafted, targets, clauses)
     write_all(files, force=force)
     for path in files:
         say(f"wrote {path}")
@@ -139,6 +146,18 @@ def _registers(result: CheckResult, drafted: Drafted, beside: Path) -> dict[Path
 
     made = registers(result, drafted.document)
     return {beside.with_name(f"{beside.stem}{end}"): content for end, content in made.items()}
+
+
+def _memo(
+    result: CheckResult, drafted: Drafted, targets: dict[str, Path], clauses: Path | None
+) -> dict[Path, bytes]:
+    from specwriter.workflow import memo
+
+    made = memo(result, drafted.document, targets, clauses)
+    return {
+        path.with_name(f"{path.stem}.memo{path.suffix}"): made[each]
+        for each, path in targets.items()
+    }
 
 
 def _open(drafted: Drafted) -> str:

@@ -125,6 +125,7 @@ _ENTRY_NOUNS: dict[str, str] = {
     "bands": "pay band",
     "work_windows": "work window",
     "accepted": "acceptance of a finding",
+    "reasons": "reason of a value",
     "sequence": "step in the order of work",
     "area": "area",
 }

@@ -154,6 +154,7 @@ MEANINGS: dict[str, Meaning] = {
     "sequence": Meaning("unordered", SCHEDULE),
     "project": Meaning("unordered", RECORD),
     "accepted": Meaning("unordered", ACCEPTANCE),
+    "reasons": Meaning("fact", FACT),
 }
 
 DEFAULT = Meaning("unordered", RECORD)

@@ -61,6 +61,16 @@ class Submittal(Node):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Reason(Node):
+    """Why a value is what it is; for the rationale memo, never for the contract text."""
+
+    at: str
+    because: str
+    source: str | None = None
+    by: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Accepted(Node):
     """A finding for which somebody takes responsibility."""
 

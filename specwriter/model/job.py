@@ -6,7 +6,14 @@ from dataclasses import dataclass, field
 
 from specwriter.model.area import Area
 from specwriter.model.conditions import Conditions
-from specwriter.model.contract import Accepted, PayItem, Residue, Submittal, TrialSection
+from specwriter.model.contract import (
+    Accepted,
+    PayItem,
+    Reason,
+    Residue,
+    Submittal,
+    TrialSection,
+)
 from specwriter.model.node import Node
 from specwriter.model.project import Project
 from specwriter.model.settings import Settings
@@ -26,4 +33,5 @@ class Job(Node):
     sequence: tuple[str, ...] = ()
     submittals: dict[str, Submittal] = field(default_factory=dict)
     accepted: tuple[Accepted, ...] = ()
+    reasons: tuple[Reason, ...] = ()
     settings: Settings | None = None

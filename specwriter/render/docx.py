@@ -58,7 +58,7 @@ def _template_parts() -> list[tuple[str, str]]:
 
 def _values(document: Document, body: Body) -> dict[str, str]:
     """What stands for each ``$name`` in the template."""
-    front = _front(document, body)
+    front = _front(document, body) if document.front else ""
     content = _title(document, body) + "".join(map(body.part, document.parts))
     if document.closing:
         content += paragraph(run(document.closing), "Closing")
@@ -109,7 +109,7 @@ def _front(document: Document, body: Body) -> str:
 
 
 def _title(document: Document, body: Body) -> str:
-    new_page = "<w:pageBreakBefore/>"
+    new_page = "<w:pageBreakBefore/>" if document.front else ""
     lines = [
         paragraph(run(document.agency), "Agency", new_page),
         paragraph(run(document.title), "Title"),

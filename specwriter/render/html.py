@@ -45,7 +45,7 @@ def render_html(document: Document) -> str:
         "</head>",
         "<body>",
         "<main>",
-        *_front(document),
+        *(_front(document) if document.front else ()),
         *_title(document),
         *(line for part in document.parts for line in _part(part)),
         *_text("p", document.closing, "closing"),

@@ -30,7 +30,8 @@ _STYLES = {"strong": "**", "emphasis": "*", "blank": "**"}
 
 def render_markdown(document: Document) -> str:
     """The provision as CommonMark, ending in one line break."""
-    blocks = [*_front(document), *_title(document)]
+    front = _front(document) if document.front else ()
+    blocks = [*front, *_title(document)]
     for part in document.parts:
         blocks.append(f"## {_signs(part.number)} {escaped(part.title)}")
         for clause in part.clauses:

@@ -1,0 +1,162 @@
+"""The memo as a document of its own, for the same renderers as the provision."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from specwriter.assemble import Document, Library
+from specwriter.diagnostic import Finding
+from specwriter.report.area_table import HEAD, rows_of
+from specwriter.report.memo.pieces import Section, numbered, table, text
+from specwriter.report.memo.values import unmatched, value_sections
+from specwriter.report.result import CheckResult
+from specwriter.report.sentences import CAUTION
+from specwriter.worksheet import Figure, Worksheet
+
+_PURPOSE = (
+    "This memo records why the values of the provision are what they are. It is no part of the "
+    "contract, and nothing in it changes a requirement."
+)
+
+
+def memo_of(
+    checked: CheckResult, document: Document, library: Library, worksheet: Worksheet
+) -> Document:
+    """The rationale memo of a drafted job; ``checked`` must have a job."""
+    job = checked.job
+    assert job is not None
+    return Document(
+        title=f"Rationale memo: {document.title}",
+        subtitle=document.subtitle,
+        agency=document.agency,
+        contract=document.contract,
+        provision=document.provision,
+        revision=document.revision,
+        date=document.date,
+        status="NOT PART OF THE CONTRACT",
+        lead_in=_PURPOSE,
+        open_decisions=(),
+        parts=numbered(
+            (
+                ("Values", list(value_sections(checked, library, document, worksheet.figures))),
+                ("Calculations", list(_calculations(checked, worksheet))),
+                ("Findings", list(_findings(checked))),
+                ("Sources of the clauses", list(_sources(document, library))),
+                ("What is still open", list(_open(checked, document))),
+            )
+        ),
+        closing="End of memo",
+        front=False,
+        page=document.page,
+        job_text=document.job_text,
+        job_digest=document.job_digest,
+        own_clauses=document.own_clauses,
+    )
+
+
+def _calculations(checked: CheckResult, worksheet: Worksheet) -> Iterator[Section]:
+    rows = [_calculation(n, each) for n, each in enumerate(worksheet.figures, 1)]
+    if rows:
+        head = ("No.", "Result", "From", "Source and validity")
+        made = table("calculations", "Calculations", head, rows, (1, 5, 8, 6))
+        yield "Figures that follow from the job", [made]
+    else:
+        yield "Figures that follow from the job", [text("The job gives nothing to compute from.")]
+    areas = [area for area in checked.areas if area.table]
+    for area in areas:
+        caption = "What each requirement asks for, and what all the others allow"
+        head = (area.area, *HEAD)
+        found = table("standing", caption, head, rows_of(area), (4, 5, 5, 5))
+        yield f"Requirements held together: {area.area}", [found]
+
+
+def _calculation(number: int, figure: Figure) -> tuple[str, ...]:
+    inputs = "; ".join(f"{each.label} {each.written}" for each in figure.inputs)
+    source = f"{figure.source}." + (
+        f" Valid: {figure.validity}." if figure.validity not in ("", "always") else ""
+    )
+    note = f" {figure.note}" if figure.note else ""
+    return (
+        str(number),
+        f"{figure.title}: {figure.value}",
+        f"{figure.formula}: {inputs}",
+        source + note,
+    )
+
+
+def _findings(checked: CheckResult) -> Iterator[Section]:
+    if checked.accepted:
+        head = ("Finding", "Accepted because", "By, on, until")
+        rows = [
+            (
+                _found(each.finding),
+                each.entry.because,
+                ", ".join(filter(None, (each.entry.by, each.entry.on, each.entry.until))),
+            )
+            for each in checked.accepted
+        ]
+        made = table("accepted", "Accepted findings", head, rows, (8, 6, 4))
+        yield "For which somebody takes responsibility", [made]
+    if checked.findings:
+        standing = [
+            (each.grade.value, _found(each), "; ".join(each.settle), "; ".join(each.sources))
+            for each in checked.findings
+        ]
+        standing_head = ("Grade", "Finding", "Ways to settle it", "Source")
+        yield (
+            "That stand",
+            [table("standing", "Findings that stand", standing_head, standing, (2, 8, 5, 4))],
+        )
+    if not checked.accepted and not checked.findings:
+        yield "None", [text(f"The checks found nothing. {CAUTION}")]
+
+
+def _found(finding: Finding) -> str:
+    evidence = "; ".join(f"{each.label} {each.written}" for each in finding.evidence)
+    title = finding.title[:1].upper() + finding.title[1:]
+    return f"{title}. {finding.says} ({evidence})" if evidence else f"{title}. {finding.says}"
+
+
+def _sources(document: Document, library: Library) -> Iterator[Section]:
+    clauses = {each.id: each for each in library.clauses}
+    rows, notes = [], []
+    for shown in (clause for part in document.parts for clause in part.clauses):
+        clause = clauses.get(shown.id)
+        for each in clause.sources if clause else ():
+            where = ", ".join(filter(None, (each.document, each.section, each.year)))
+            rows.append((shown.number, shown.title, where, each.use))
+        for figure in clause.fixed if clause else ():
+            source = figure.source
+            where = ", ".join(filter(None, (source.document, source.section, source.year)))
+            rows.append((shown.number, shown.title, where, f"fixed figure {figure.value}"))
+        if clause and clause.note:
+            notes.append((shown.number, shown.title, clause.note))
+    if rows:
+        head = ("Clause", "Title", "Document, section, year", "Used for")
+        yield "Published sources", [table("sources", "Sources", head, rows, (2, 4, 6, 6))]
+    if notes:
+        note_head = ("Clause", "Title", "Note")
+        yield "Notes on clauses", [table("notes", "Notes", note_head, notes, (2, 4, 10))]
+    if not rows and not notes:
+        yield "None", [text("The clauses name no source.")]
+
+
+def _open(checked: CheckResult, document: Document) -> Iterator[Section]:
+    assert checked.job is not None
+    if document.open_decisions:
+        rows = [(each.label, each.clause, each.path) for each in document.open_decisions]
+        head = ("Decision", "Clause", "Key of the job")
+        yield "Open decisions", [table("open", "Open decisions", head, rows, (6, 2, 6))]
+    if lost := unmatched(checked.job):
+        lost_rows = [(each.at, each.because) for each in lost]
+        lost_head = ("Key", "Reason")
+        yield (
+            "Reasons that belong to no value",
+            [table("lost", "Reasons without a value", lost_head, lost_rows, (5, 8))],
+        )
+    if checked.not_run:
+        rows = [(each.title, each.area or "", each.because) for each in checked.not_run]
+        head = ("Check", "Area", "Why it could not look")
+        yield "What was not checked", [table("unrun", "Checks not run", head, rows, (6, 3, 6))]
+    if not (document.open_decisions or lost or checked.not_run):
+        yield "None", [text("Nothing is open.")]
