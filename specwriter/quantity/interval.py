@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True)
-class Interval:
+class Interval(NamedTuple):
     """All numbers from ``low`` to ``high``, both included; ``None`` is an infinite end."""
 
     low: Fraction | None = None
@@ -23,14 +22,19 @@ class Interval:
         """True when exactly one number lies inside."""
         return self.low is not None and self.low == self.high
 
-    def __contains__(self, value: Fraction) -> bool:
+    def __contains__(self, value: object) -> bool:
+        if not isinstance(value, Fraction):
+            return False
         return (self.low is None or self.low <= value) and (self.high is None or value <= self.high)
 
     def meet(self, other: Interval) -> Interval:
         """The numbers that lie in both; may be empty."""
-        lows = [end for end in (self.low, other.low) if end is not None]
-        highs = [end for end in (self.high, other.high) if end is not None]
-        return Interval(max(lows, default=None), min(highs, default=None))
+        low, high = self.low, self.high
+        if low is None or (other.low is not None and other.low > low):
+            low = other.low
+        if high is None or (other.high is not None and other.high < high):
+            high = other.high
+        return Interval(low, high)
 
     def within(self, other: Interval) -> bool:
         """True when every number of this interval lies in ``other``."""

@@ -12,10 +12,10 @@ from fractions import Fraction
 from functools import cache
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import box_of, propagate
+from specwriter.reconcile.propagate import box_of, neat, propagate, rough
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import Answer, Point, component, connected, solve
+from specwriter.reconcile.solve import Answer, Point, connected, solve
 from specwriter.reconcile.verdict import Outcome, ResultCheck
 
 _HAIR = Fraction(1, 10**9)
@@ -37,6 +37,11 @@ class Rest:
         """The intervals that are left; none where the rest itself is contradictory."""
         return propagate(box_of(self.requirements, exact=self.exact), self.relations) or {}
 
+    def rough_box(self) -> Box:
+        """The same in floating point, widened by its rounding."""
+        start = box_of(self.requirements, exact=self.exact)
+        return (propagate(rough(start), self.relations) if start else None) or {}
+
     def answer(self, held: Mapping[str, Interval]) -> Answer:
         """Whether a choice obeys the rest with some variables held."""
         return solve(self.requirements, self.relations, exact=self.exact, held=held)
@@ -48,16 +53,21 @@ class Rest:
 
 
 def rest_of(
-    target: Requirement, requirements: Sequence[Requirement], relations: Sequence[Relation]
+    target: Requirement,
+    requirements: Sequence[Requirement],
+    relations: Sequence[Relation],
+    *,
+    exact: bool | None = None,
 ) -> Rest:
-    """Everything tied to the target, but what is asked of its own variable."""
-    usable = component(
-        target.variable, [_judged(each) for each in relations if each.kind != "experience"]
-    )
-    tied = {name for each in usable for name in each.variables} - {target.variable}
-    others = tuple(each for each in requirements if each.variable in tied)
+    """Everything but what is asked of the target's own variable.
+
+    ``exact`` says whether it holds together as written, where that is known.
+    """
+    others = tuple(each for each in requirements if each.variable != target.variable)
+    usable = [_judged(each) for each in relations if each.kind != "experience"]
     used = connected({target.variable, *(each.variable for each in others)}, usable)
-    exact = solve(others, used, exact=True).solution is not None
+    if exact is None:
+        exact = solve(others, used, exact=True).solution is not None
     return Rest(requirements=others, relations=used, exact=exact)
 
 
@@ -77,7 +87,7 @@ def producer(target: Requirement, relations: Sequence[Relation]) -> Relation | N
 def unknown_inputs(relation: Relation, rest: Rest) -> tuple[str, ...]:
     """Inputs of which nothing is known without the relation itself, besides the optional ones."""
     others = tuple(each for each in rest.relations if each.output != relation.output)
-    box = replace(rest, relations=others).box()
+    box = replace(rest, relations=others).rough_box()
     return tuple(
         name
         for name in relation.variables
@@ -95,6 +105,16 @@ def check_result(
     target: Requirement, relation: Relation, rest: Rest
 ) -> tuple[Outcome, ResultCheck]:
     """The outcome for one required result, with the witness where there is one."""
+    quick = rest.rough_box()
+    allowed = quick.get(target.variable, ANY)
+    if not relation.nominal and _is_inside(target.interval, allowed):
+        return "assured", ResultCheck(
+            target=target,
+            relation=relation,
+            allowed=neat(allowed),
+            members=members_of(relation, rest),
+            margin=_margin(target.interval, neat(allowed)),
+        )
     box = rest.box()
     check = ResultCheck(
         target=target,
@@ -114,6 +134,14 @@ def check_result(
     if relation.nominal:
         return "not decided", check
     return "assured", replace(check, margin=_margin(target.interval, check.allowed))
+
+
+def _is_inside(goal: Interval, allowed: Interval) -> bool:
+    """True when all that is allowed lies inside the limits: proved, the rounding included."""
+    low_ok = not goal.low or (allowed.low is not None and allowed.low >= goal.low)
+    return low_ok and (
+        goal.high is None or (allowed.high is not None and allowed.high <= goal.high)
+    )
 
 
 def sides(goal: Interval, allowed: Interval) -> Iterator[tuple[int, Fraction, Fraction | None]]:

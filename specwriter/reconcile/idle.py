@@ -5,21 +5,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import box_of, propagate
+from specwriter.reconcile.propagate import box_of, propagate, rough
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import component
 from specwriter.reconcile.verdict import Idle
 
 
 def allowed_by(
     others: Sequence[Requirement], variable: str, relations: Sequence[Relation]
 ) -> Interval:
-    """What the other requirements leave a variable, before its own is looked at."""
-    used = component(variable, relations)
-    tied = {variable, *(name for each in used for name in each.variables)}
-    box = propagate(box_of(each for each in others if each.variable in tied), used)
-    return (box or {}).get(variable, ANY)
+    """What the other requirements leave a variable, before its own is looked at (in floating
+    point, widened by its rounding)."""
+    box = box_of(others)
+    if box is None:
+        return ANY
+    return (propagate(rough(box), relations) or {}).get(variable, ANY)
 
 
 def idle_limit(

@@ -15,9 +15,32 @@ from specwriter.reconcile.variables import is_whole
 
 STEPS = 40
 """Looks at each relation, on average; stopping early is sound, only less sharp."""
+_ROUNDING, _TINY = 1e-12, 1e-15
 _FINE, _LONG = 10**18, 10**40
-_WORTH = Fraction(1, 10**6)
+_WORTH = 1e-6
 """A narrowing by a smaller share of the width is not followed up: it could go on for ever."""
+
+
+def rough(box: Box) -> Box:
+    """The box in floating point: ten times as fast to narrow, and widened at each step so that
+    nothing is lost. What it proves is proved; a solution in it is one within 1e-11."""
+    return {
+        name: Interval(
+            None if each.low is None else float(each.low),  # type: ignore[arg-type]
+            None if each.high is None else float(each.high),  # type: ignore[arg-type]
+        )
+        for name, each in box.items()
+    }
+
+
+def neat(interval: Interval) -> Interval:
+    """Ends in floating point as the simple fractions that they stand for, for showing."""
+    return Interval(*(None if end is None else _simple(end) for end in interval))
+
+
+def _simple(end: Fraction | float) -> Fraction:
+    near = Fraction(end).limit_denominator(10**6)
+    return near if abs(near - Fraction(end)) <= Fraction(1, 10**10) else Fraction(end)
 
 
 def box_of(requirements: Iterable[Requirement], *, exact: bool = False) -> Box | None:
@@ -30,17 +53,17 @@ def box_of(requirements: Iterable[Requirement], *, exact: bool = False) -> Box |
 
 
 def propagate(
-    box: Box | None, relations: Sequence[Relation], moved: str | None = None
+    box: Box | None, relations: Sequence[Relation], changed: str | None = None
 ) -> Box | None:
     """The narrowed box, or ``None`` when some variable is left without a value: a proof.
 
-    ``moved`` names the one variable that has changed in a box that was narrowed before.
+    Where only one variable was ``changed`` since the box was narrowed, the others need no look.
     """
     if box is None:
         return None
     now = dict(box)
     users = _users(tuple(relations))
-    waiting = deque(relations if moved is None else users.get(moved, ()))
+    waiting = deque(relations if changed is None else users.get(changed, ()))
     queued = {id(each) for each in waiting}
     left = STEPS * len(relations)
     while waiting and left > 0:
@@ -77,10 +100,16 @@ def _users(relations: tuple[Relation, ...]) -> dict[str, list[Relation]]:
 
 
 def _short(interval: Interval) -> Interval:
-    """The interval with ends of bearable length, moved outwards by less than 1e-18."""
-    if interval.is_point:
+    """The interval with ends of bearable length, moved outwards by less than 1e-18; ends in
+    floating point are moved outwards by more than the rounding of the arithmetic."""
+    low, high = interval
+    if isinstance(low, float) or isinstance(high, float):
+        return Interval(
+            None if low is None else low - abs(low) * _ROUNDING - _TINY,
+            None if high is None else high + abs(high) * _ROUNDING + _TINY,
+        )
+    if low is not None and low == high:
         return interval
-    low, high = interval.low, interval.high
     return Interval(
         Fraction(floor(low * _FINE), _FINE) if low and low.denominator > _LONG else low,
         Fraction(ceil(high * _FINE), _FINE) if high and high.denominator > _LONG else high,
@@ -97,7 +126,13 @@ def _whole(interval: Interval) -> Interval:
 
 
 def _is_worth(before: Interval, after: Interval) -> bool:
-    if before.low is None or before.high is None or after.low is None or after.high is None:
+    """True when an end moved by more than a small share of the width, or of itself."""
+    if after.is_point or (before.low is None) != (after.low is None):
         return True
+    if before.high is None or after.high is None or before.low is None or after.low is None:
+        if (before.high is None) != (after.high is None):
+            return True
+        moved = (after.low or 0) - (before.low or 0)
+        return moved > float(abs(after.low or 0)) * _WORTH
     width = before.high - before.low
-    return after.is_point or width - (after.high - after.low) > width * _WORTH
+    return width - (after.high - after.low) > width * _WORTH

@@ -53,7 +53,8 @@ class Relation:
 
     ``sentence`` puts the clash of single values into words: ``{groove_width}`` stands for what
     is written on ``groove.width`` and ``{found}`` for what the first variable would have to be;
-    without one the report uses general words. ``assures`` is given where the dimensions are
+    without one the report uses general words. Where ``about`` names variables, the relation has
+    something to say only if one of them is stated. ``assures`` is given where the dimensions are
     expected to assure the output: the report then shows a choice that does not. ``optional`` are
     inputs that may be unknown there. ``nominal`` is given where the shape bounds the output on one
     side only: choices are then judged by the nominal shape, and nothing is called assured. ``ways``
@@ -69,6 +70,7 @@ class Relation:
     kind: Kind = "exact"
     sentence: str = ""
     applies: Callable[[Job, Area], bool] = everywhere
+    about: tuple[str, ...] = ()
     assures: Unassured | None = None
     optional: tuple[str, ...] = ()
     nominal: Shape | None = None

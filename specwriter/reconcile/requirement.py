@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from specwriter.diagnostic import Evidence
 from specwriter.model import Area, Job, Node
@@ -33,12 +34,15 @@ class Requirement:
         """The same requirement held to another interval."""
         return replace(self, interval=interval, reading=interval)
 
-    def at_nominal(self) -> Requirement:
-        """The same requirement without its tolerance; others stay as they are."""
+    def at_nominal(self, *, exact: bool = False) -> Requirement:
+        """The same requirement without its tolerance; others stay as they are.
+
+        The rounding of the nominal value is granted unless it is to be ``exact``.
+        """
         if self.quantity.form != "tolerance":
             return self
         nominal, slack = self.quantity.amounts[0].base, self.quantity.amounts[0].slack
-        return self.narrowed(Interval(nominal, nominal).widen(slack))
+        return self.narrowed(Interval(nominal, nominal).widen(Fraction(0) if exact else slack))
 
 
 def stated(

@@ -54,10 +54,14 @@ class Linear:
 
     @property
     def always_fitting(self) -> tuple[str, ...]:
-        """Both variables where the sum says that one is a multiple of the other."""
-        signs = {factor > 0 for factor in self.factors.values()}
-        twins = len(self.factors) == len(signs) == 2 and self.span == ZERO
-        return self.variables if twins else ()
+        """Variables that can make up for whatever the others come to."""
+        plus = tuple(name for name, factor in self.factors.items() if factor > 0)
+        minus = tuple(name for name, factor in self.factors.items() if factor < 0)
+        if self.span == ZERO:
+            return (plus if len(plus) == 1 else ()) + (minus if len(minus) == 1 else ())
+        if self.span.high is None:
+            return plus
+        return minus if self.span.low is None else ()
 
     @property
     def only_computed(self) -> tuple[str, ...]:
@@ -174,7 +178,9 @@ class Function:
         """The greatest (1) or least (-1) output; ``None`` where it has no bound."""
         pick = max if direction > 0 else min
         found = _pick(pick, self.value, _corners(inputs, signs, direction))
-        return None if found is None else found + direction * abs(found) * self.scatter
+        if found is None or not self.scatter:
+            return found
+        return found + direction * abs(found) * self.scatter
 
     def _input(
         self,
@@ -189,7 +195,7 @@ class Function:
         if output is None:
             return None
         direction = 1 if raises else -1
-        granted = output / (1 + direction * self.scatter)
+        granted = output / (1 + direction * self.scatter) if self.scatter else output
         inverse = self.inverses[variable]
         corners = _corners(others, signs, direction)
         return _pick(pick, lambda corner: inverse(granted, corner), corners)
@@ -258,5 +264,5 @@ def _pick(
             return None
         if number is None:
             return None
-        found.append(Fraction(number))
+        found.append(Fraction(number) if isinstance(number, int) else number)
     return pick(found) if found else None

@@ -13,7 +13,7 @@ from fractions import Fraction
 from math import floor
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import box_of, propagate
+from specwriter.reconcile.propagate import box_of, propagate, rough
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.variables import is_whole
@@ -54,6 +54,17 @@ def solve(
     return _Search(used).decide(box)
 
 
+def seems_solvable(
+    requirements: Sequence[Requirement], relations: Sequence[Relation], *, exact: bool
+) -> bool:
+    """True when floating point finds a choice that meets everything; quick, for the usual case
+    in which nothing is wrong. False says nothing."""
+    box = box_of(requirements, exact=exact)
+    if box is None:
+        return False
+    return _Search(relations).decide(rough(box)).solution is not None
+
+
 def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> bool:
     """True when the requirements, with their rounding granted, are proved impossible."""
     return solve(requirements, relations).refuted
@@ -62,12 +73,13 @@ def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation
 def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[Relation, ...]:
     """The relations that the variables reach; the others cannot matter.
 
-    Nor can one that ends in a variable of which nothing else speaks, if some value always fits.
+    Nor can one that ends in a variable of which nothing else speaks, if some value always fits
+    or if that variable is a result for which nobody asks.
     """
     stated = set(variables)
     known = set(stated)
     used: list[Relation] = []
-    rest = list(relations)
+    rest = [one for one in relations if not one.about or stated.intersection(one.about)]
     while found := [one for one in rest if known.intersection(one.variables)]:
         used += found
         rest = [one for one in rest if one not in found]
@@ -75,22 +87,16 @@ def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[
     return _asked_for(used, stated)
 
 
-def component(variable: str, relations: Sequence[Relation]) -> tuple[Relation, ...]:
-    """The relations that tie a variable to others, directly or through others still."""
-    known, used = {variable}, list[Relation]()
-    rest = list(relations)
-    while found := [one for one in rest if known.intersection(one.variables)]:
-        used += found
-        rest = [one for one in rest if one not in found]
-        known.update(name for one in found for name in one.variables)
-    return tuple(used)
-
-
 def _asked_for(used: list[Relation], stated: set[str]) -> tuple[Relation, ...]:
     while True:
         counts = Counter(name for one in used for name in one.variables)
         free = {name for name, count in counts.items() if count == 1 and name not in stated}
-        kept = [one for one in used if not free.intersection(one.shape.always_fitting)]
+        kept = [
+            one
+            for one in used
+            if not free.intersection(one.shape.always_fitting)
+            and not (one.assures and one.output in free)
+        ]
         if len(kept) == len(used):
             return tuple(kept)
         used = kept
@@ -124,13 +130,13 @@ class _Search:
             boxes += halves
         return Answer(refuted=True)
 
-    def _narrow(self, box: Box | None, moved: str | None = None) -> Box | None:
+    def _narrow(self, box: Box | None, changed: str | None = None) -> Box | None:
         self.left -= 1
-        return propagate(box, self.relations, moved)
+        return propagate(box, self.relations, changed)
 
     def _fix(self, box: Box, order: list[str]) -> Point | None:
         """A point of the box: each variable in turn at an end of what the others leave it."""
-        open_ = [name for name in order if not box.get(name, ANY).is_point]
+        open_ = [name for name in order if not _is_settled(box.get(name, ANY))]
         if not open_:
             return {
                 name: interval.low for name, interval in box.items() if interval.low is not None
@@ -148,6 +154,14 @@ class _Search:
 
 def _whole_first(name: str) -> bool:
     return not is_whole(name)
+
+
+def _is_settled(interval: Interval) -> bool:
+    """True for a point, or in floating point for what rounding has made of one."""
+    low, high = interval
+    if low is None or high is None:
+        return False
+    return low == high or (isinstance(low, float) and high - low <= 1e-10 * abs(high) + 1e-13)
 
 
 def _candidates(name: str, interval: Interval) -> tuple[Fraction, ...]:

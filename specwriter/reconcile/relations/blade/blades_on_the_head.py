@@ -35,6 +35,7 @@ RELATIONS = [
             },
         ),
         source=_SOURCE,
+        about=(COUNT,),
         validity="one blade a groove",
     ),
     Relation(
@@ -45,6 +46,7 @@ RELATIONS = [
             {"equipment.head_width": 1, STACK: -1, SPACING: 1}, Interval(Fraction(0), None)
         ),
         source=_SOURCE,
+        about=(COUNT,),
         validity="one blade a groove; less than one spacing is left over at the ends",
     ),
     Relation(
@@ -55,6 +57,7 @@ RELATIONS = [
             {"equipment.head_width": 1, STACK: -1, SPACING: -1}, Interval(None, Fraction(0))
         ),
         source=_SOURCE,
+        about=(COUNT,),
         validity="one blade a groove; less than one spacing is left over at the ends",
     ),
 ]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from specwriter.reconcile.relation import Linear, Relation
-from specwriter.reconcile.stated_blades import blades_are_stated
 
 RELATION = Relation(
     slug="core-spacer-spacing",
@@ -16,5 +15,5 @@ RELATION = Relation(
         "A core of {blade_core} and a spacer of {blade_spacer} set the blades {found} "
         "apart, not {groove_spacing}."
     ),
-    applies=blades_are_stated,
+    about=("blade.segment", "blade.core", "blade.spacer"),
 )

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from specwriter.reconcile.relation import Linear, Relation
-from specwriter.reconcile.stated_blades import blades_are_stated
 
 RELATION = Relation(
     slug="land-of-the-blades",
@@ -16,5 +15,5 @@ RELATION = Relation(
         "A spacer of {blade_spacer} between cores of {blade_core} with segments of "
         "{blade_segment} leaves a land of {found}, not {land_width}."
     ),
-    applies=blades_are_stated,
+    about=("blade.segment", "blade.core", "blade.spacer"),
 )

@@ -6,7 +6,6 @@ from fractions import Fraction
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
-from specwriter.reconcile.stated_blades import blades_are_stated
 
 RELATION = Relation(
     slug="segment-in-groove",
@@ -19,5 +18,5 @@ RELATION = Relation(
         "A segment of {blade_segment} cannot cut a groove of {groove_width}: the cut is "
         "at least as wide as the segment."
     ),
-    applies=blades_are_stated,
+    about=("blade.segment", "blade.core", "blade.spacer"),
 )

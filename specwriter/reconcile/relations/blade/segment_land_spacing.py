@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from specwriter.reconcile.relation import Linear, Relation
-from specwriter.reconcile.stated_blades import blades_are_stated
 
 RELATION = Relation(
     slug="segment-land-spacing",
@@ -16,5 +15,5 @@ RELATION = Relation(
         "A segment of {blade_segment} and a land of {land_width} repeat every {found}, "
         "not every {groove_spacing}."
     ),
-    applies=blades_are_stated,
+    about=("blade.segment", "blade.core", "blade.spacer"),
 )

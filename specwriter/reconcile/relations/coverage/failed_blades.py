@@ -5,10 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation, Unassured
-from specwriter.reconcile.requirement import sources
 
 SHARE = "coverage.share"
 FAILED, SPACING, WINDOW = "blade.failed_allowed", "groove.spacing", "coverage.window_width"
@@ -20,12 +18,6 @@ def _value(at: Mapping[str, Any]) -> Any:
 
 def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
     return {FAILED: -1, SPACING: -1, WINDOW: 1}
-
-
-def _applies(job: Job, area: Area) -> bool:
-    return any(
-        each.blade is not None and each.blade.failed_allowed is not None for each in sources(area)
-    )
 
 
 RELATION = Relation(
@@ -40,7 +32,8 @@ RELATION = Relation(
         inverses={
             FAILED: lambda share, at: (1 - share) * at[WINDOW] / at[SPACING],
             SPACING: lambda share, at: (1 - share) * at[WINDOW] / at[FAILED],
-            WINDOW: lambda share, at: at[FAILED] * at[SPACING] / (1 - share),
+            # With nothing lost the window may be of any width.
+            WINDOW: lambda share, at: at[FAILED] * at[SPACING] / (1 - share) if share < 1 else None,
         },
     ),
     source=(
@@ -48,7 +41,7 @@ RELATION = Relation(
         "California DOT Standard Specifications 42-2, 2015: 95 percent of any 2 ft x 100 ft, "
         "cutting goes on with one failed blade and stops with more"
     ),
-    applies=_applies,
+    about=(FAILED,),
     validity="all failed blades in one window; nothing else lost",
     assures=Unassured(
         slug="coverage-not-assured",

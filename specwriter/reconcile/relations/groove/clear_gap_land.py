@@ -15,4 +15,5 @@ RELATION = Relation(
         "The clear gap is the land itself: {groove_clear_gap} and {land_width} cannot "
         "both be right."
     ),
+    about=("groove.clear_gap",),
 )

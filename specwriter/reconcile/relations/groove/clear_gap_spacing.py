@@ -17,4 +17,5 @@ RELATION = Relation(
         "A {groove_width} groove and a clear gap of {groove_clear_gap} repeat every "
         "{found}, not every {groove_spacing}."
     ),
+    about=("groove.clear_gap",),
 )

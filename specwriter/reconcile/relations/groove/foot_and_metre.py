@@ -12,4 +12,5 @@ RELATION = Relation(
     source="NIST SP 811, appendix B, 2008: 1 ft is 0.3048 m exactly",
     validity="always",
     sentence="{groove_per_foot} are {found}, not {groove_per_metre}.",
+    about=("groove.per_metre",),
 )

@@ -12,4 +12,5 @@ RELATION = Relation(
     source="geometry: a count over a length",
     validity="any uniform pattern of parallel grooves",
     sentence="A spacing of {groove_spacing} gives {found}, not {groove_per_foot}.",
+    about=("groove.per_foot",),
 )

@@ -12,4 +12,5 @@ RELATION = Relation(
     source="geometry: a count over a length",
     validity="any uniform pattern of parallel grooves",
     sentence="A spacing of {groove_spacing} gives {found}, not {groove_per_metre}.",
+    about=("groove.per_metre",),
 )

@@ -19,4 +19,5 @@ RELATION = Relation(
     validity="diamond grinding",
     sentence="A groove {groove_depth} deep leaves a ridge of {found}, not of {ridge_height}.",
     applies=_is_ground,
+    about=("ridge.height",),
 )

@@ -18,4 +18,5 @@ RELATION = Relation(
         "A groove {groove_width_at_bottom} wide at the bottom and {groove_width} at the "
         "top cannot be sawn."
     ),
+    about=("groove.width_at_bottom",),
 )

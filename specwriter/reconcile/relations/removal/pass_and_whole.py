@@ -14,4 +14,5 @@ RELATION = Relation(
     shape=Linear({"removal.depth": 1, "removal.depth_per_pass": -1}, Interval(Fraction(0), None)),
     source="arithmetic",
     validity="always",
+    about=("removal.depth_per_pass",),
 )

@@ -2,13 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 
+from specwriter.model import Area, Job
 from specwriter.quantity import Interval
+from specwriter.reconcile.readers.texture_depth import scale
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.requirement import sources
 from specwriter.trade.texture_depth import CONVERSION_SOURCES
 
 _SHIFT = Fraction(2, 10) / 1000
+
+
+def _applies(name: str) -> Callable[[Job, Area], bool]:
+    def applies(job: Job, area: Area) -> bool:
+        depths = (each.texture_depth for each in sources(area))
+        return any(depth is not None and scale(depth) == name for depth in depths)
+
+    return applies
 
 
 def _relation(
@@ -25,6 +37,7 @@ def _relation(
             "the direction in which it is taken"
         ),
         kind="model",
+        applies=_applies(name),
         assures=Unassured(
             slug="profile-depth-not-assured",
             title="the dimensions do not assure the profile depth",
