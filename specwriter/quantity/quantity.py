@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 from typing import Literal
 
 from specwriter.quantity.interval import Interval
@@ -15,7 +16,7 @@ _INCH_SLACK = Fraction("0.005") * Fraction("0.0254")
 _SI_SLACK = Fraction("0.25") / 1000
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Amount:
     """One number with its unit, as written; ``step`` is one unit in its last written place."""
 
@@ -25,12 +26,12 @@ class Amount:
     step: Fraction
     is_fraction: bool = False
 
-    @property
+    @cached_property
     def base(self) -> Fraction:
         """The amount in the base unit of its dimension (metres, seconds, ...)."""
         return self.unit.to_base(self.value)
 
-    @property
+    @cached_property
     def slack(self) -> Fraction:
         """How far the exact value behind the written one may lie, in base units.
 
@@ -47,7 +48,7 @@ class Amount:
         return min(half, _SI_SLACK)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Quantity:
     """A written value: one number, a range, a tolerance, a one-sided limit or a list.
 
@@ -77,7 +78,7 @@ class Quantity:
         """The single or nominal value in base units, where there is one."""
         return self.amounts[0].base if self.form in ("value", "tolerance") else None
 
-    @property
+    @cached_property
     def interval(self) -> Interval:
         """All values it allows, in base units, exactly as written."""
         first = self.amounts[0].base
@@ -93,7 +94,7 @@ class Quantity:
                 values = [amount.base for amount in self.amounts]
                 return Interval(min(values), max(values))
 
-    @property
+    @cached_property
     def reading(self) -> Interval:
         """What it allows once the rounding of the written numbers is granted (see ``slack``)."""
         return self.interval.widen(max(amount.slack for amount in self.amounts))

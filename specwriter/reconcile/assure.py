@@ -15,7 +15,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, neat, propagate, rough
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import Answer, Point, connected, solve
+from specwriter.reconcile.solve import Answer, Point, solve
 from specwriter.reconcile.verdict import Outcome, ResultCheck
 
 _HAIR = Fraction(1, 10**9)
@@ -64,8 +64,7 @@ def rest_of(
     ``exact`` says whether it holds together as written, where that is known.
     """
     others = tuple(each for each in requirements if each.variable != target.variable)
-    usable = [_judged(each) for each in relations if each.kind != "experience"]
-    used = connected({target.variable, *(each.variable for each in others)}, usable)
+    used = tuple(_judged(each) for each in relations if each.kind != "experience")
     if exact is None:
         exact = solve(others, used, exact=True).solution is not None
     return Rest(requirements=others, relations=used, exact=exact)
@@ -86,6 +85,10 @@ def producer(target: Requirement, relations: Sequence[Relation]) -> Relation | N
 
 def unknown_inputs(relation: Relation, rest: Rest) -> tuple[str, ...]:
     """Inputs of which nothing is known without the relation itself, besides the optional ones."""
+    stated = {each.variable for each in rest.requirements}
+    needed = {relation.output, *relation.optional}
+    if all(name in stated or name in needed for name in relation.variables):
+        return ()
     others = tuple(each for each in rest.relations if each.output != relation.output)
     box = replace(rest, relations=others).rough_box()
     return tuple(
@@ -107,13 +110,14 @@ def check_result(
     """The outcome for one required result, with the witness where there is one."""
     quick = rest.rough_box()
     allowed = quick.get(target.variable, ANY)
-    if not relation.nominal and _is_inside(target.interval, allowed):
-        return "assured", ResultCheck(
+    if _is_inside(target.interval, allowed):
+        margin = None if relation.nominal else _margin(target.interval, neat(allowed))
+        return "not decided" if relation.nominal else "assured", ResultCheck(
             target=target,
             relation=relation,
             allowed=neat(allowed),
             members=members_of(relation, rest),
-            margin=_margin(target.interval, neat(allowed)),
+            margin=margin,
         )
     box = rest.box()
     check = ResultCheck(

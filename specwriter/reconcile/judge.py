@@ -9,7 +9,6 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.assure import check_result, producer, rest_of, unknown_inputs
 from specwriter.reconcile.clash import Clash, search
 from specwriter.reconcile.idle import allowed_by, idle_limit
-from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.system import System
 from specwriter.reconcile.tighten import needed_of, tightenings
@@ -89,7 +88,7 @@ def _standing(
 ) -> Standing:
     """What a requirement is left by the others, and whether it can bind."""
     others = [one for one in left if one is not requirement]
-    allowed = neat(allowed_by(others, requirement.variable, system.exact))
+    allowed = allowed_by(others, requirement.variable, system.exact)
     verdict = _verdict_on(requirement, verdicts)
     clashing = any(each.clash for each in verdicts)
     if verdict is None and not clashing:

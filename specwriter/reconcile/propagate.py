@@ -62,7 +62,7 @@ def propagate(
     if box is None:
         return None
     now = dict(box)
-    users = _users(tuple(relations))
+    users = users_of(tuple(relations))
     waiting = deque(relations if changed is None else users.get(changed, ()))
     queued = {id(each) for each in waiting}
     left = STEPS * len(relations)
@@ -91,7 +91,8 @@ def propagate(
 
 
 @lru_cache(maxsize=256)
-def _users(relations: tuple[Relation, ...]) -> dict[str, list[Relation]]:
+def users_of(relations: tuple[Relation, ...]) -> dict[str, list[Relation]]:
+    """For each variable the relations that speak of it."""
     users: dict[str, list[Relation]] = {}
     for relation in relations:
         for variable in relation.variables:

@@ -11,7 +11,7 @@ from specwriter.reconcile.judge import judge
 from specwriter.reconcile.registry import all_waits
 from specwriter.reconcile.requirement import and_list
 from specwriter.reconcile.system import System, parts_of, system_of
-from specwriter.reconcile.variables import VARIABLES, label
+from specwriter.reconcile.variables import ORDER, label
 from specwriter.reconcile.verdict import AreaVerdicts, Reconciliation
 
 
@@ -23,12 +23,11 @@ def reconcile(job: Job) -> Reconciliation:
 def _area(job: Job, area: Area) -> AreaVerdicts:
     system = system_of(job, area)
     parts = [judge(part) for part in parts_of(system)]
-    order = list(VARIABLES)
     rows = [row for _, table in parts for row in table]
     return AreaVerdicts(
         area=area.id,
         verdicts=tuple(each for verdicts, _ in parts for each in verdicts),
-        table=tuple(sorted(rows, key=lambda row: order.index(row.requirement.variable))),
+        table=tuple(sorted(rows, key=lambda row: ORDER[row.requirement.variable])),
         not_run=(*_unread(job, area), *_not_run(system)),
         ran=tuple(_ran(system)),
     )
@@ -64,7 +63,8 @@ def _not_run(system: System) -> Iterator[NotRun]:
         known = sum(name in stated for name in relation.variables)
         slug, waits = relation.slug, known == 1 and len(absent) >= 2 and relation.kind == "exact"
         if relation.assures and relation.output in stated and absent:
-            rest = rest_of(stated[relation.output], system.requirements, system.relations)
+            target = stated[relation.output]
+            rest = rest_of(target, system.requirements, system.relations, exact=False)
             absent = list(unknown_inputs(relation, rest))
             slug, waits = relation.assures.slug, bool(absent)
         if waits:

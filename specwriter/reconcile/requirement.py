@@ -10,7 +10,7 @@ from specwriter.diagnostic import Evidence
 from specwriter.model import Area, Job, Node
 from specwriter.model.area import Statement
 from specwriter.quantity import Interval, Quantity
-from specwriter.reconcile.variables import VARIABLES, Bare, Role
+from specwriter.reconcile.variables import ORDER, VARIABLES, Bare, Role
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,8 +97,7 @@ def read(job: Job, area: Area) -> tuple[Requirement, ...]:
     found += _of_site(job)
     for reader in all_readers():
         found += reader(job, area)
-    order = list(VARIABLES)
-    return tuple(sorted(found, key=lambda each: order.index(each.variable)))
+    return tuple(sorted(found, key=lambda each: ORDER[each.variable]))
 
 
 def _of_keys(source: Area | Statement) -> Iterator[Requirement]:

@@ -257,6 +257,7 @@ def _pick(
 ) -> Fraction | None:
     """The loosest of the computed numbers; ``None`` where one of them has no answer."""
     found: list[Fraction] = []
+    rough = bool(corners) and any(isinstance(each, float) for each in corners[0].values())
     for corner in corners:
         try:
             number = compute(corner)
@@ -264,5 +265,5 @@ def _pick(
             return None
         if number is None:
             return None
-        found.append(Fraction(number) if isinstance(number, int) else number)
+        found.append(number if rough else Fraction(number))
     return pick(found) if found else None

@@ -13,7 +13,7 @@ from fractions import Fraction
 from math import floor
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import box_of, propagate, rough
+from specwriter.reconcile.propagate import box_of, propagate, rough, users_of
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.variables import is_whole
@@ -77,13 +77,19 @@ def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[
     or if that variable is a result for which nobody asks.
     """
     stated = set(variables)
-    known = set(stated)
-    used: list[Relation] = []
-    rest = [one for one in relations if not one.about or stated.intersection(one.about)]
-    while found := [one for one in rest if known.intersection(one.variables)]:
-        used += found
-        rest = [one for one in rest if one not in found]
-        known.update(name for one in found for name in one.variables)
+    speaking = [one for one in relations if not one.about or stated.intersection(one.about)]
+    users = users_of(tuple(speaking))
+    reached: set[int] = set()
+    waiting = list(stated)
+    seen = set(stated)
+    while waiting:
+        for one in users.get(waiting.pop(), ()):
+            if id(one) not in reached:
+                reached.add(id(one))
+                fresh = [name for name in one.variables if name not in seen]
+                seen.update(fresh)
+                waiting += fresh
+    used = [one for one in speaking if id(one) in reached]
     return _asked_for(used, stated)
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from specwriter.model import Area, Job
-from specwriter.reconcile.registry import relations_for
+from specwriter.reconcile.registry import all_relations
 from specwriter.reconcile.relation import Relation
 from specwriter.reconcile.requirement import Requirement, read
 from specwriter.reconcile.solve import connected, seems_solvable
@@ -37,7 +37,9 @@ class System:
 def system_of(job: Job, area: Area) -> System:
     """All that the job states on an area, and the relations that bear on it."""
     requirements = read(job, area)
-    relations = connected({each.variable for each in requirements}, relations_for(job, area))
+    stated = {each.variable for each in requirements}
+    near = connected(stated, all_relations())
+    relations = connected(stated, [each for each in near if each.applies(job, area)])
     return System(area=area.id, requirements=requirements, relations=relations)
 
 
@@ -58,5 +60,6 @@ def parts_of(system: System) -> Iterator[System]:
     )
     for names, inside in [*groups, *(({name}, []) for name in alone)]:
         stated = tuple(each for each in system.requirements if each.variable in names)
-        if len(stated) > 1:
+        bound_alone = any(len(each.variables) == 1 for each in inside)
+        if len(stated) > 1 or (stated and bound_alone):
             yield System(area=system.area, requirements=stated, relations=tuple(inside))

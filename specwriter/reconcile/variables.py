@@ -125,6 +125,10 @@ VARIABLES: dict[str, Variable] = {
 """Plain words for every variable; requirements are collected and listed in this order."""
 
 
+ORDER = {name: place for place, name in enumerate(VARIABLES)}
+"""The place of each variable in that order."""
+
+
 def label(name: str) -> str:
     """What a variable is called."""
     return VARIABLES[name].label

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from specwriter.quantity import Interval, show_interval_like, show_like
 from specwriter.reconcile.explain_result import show_against
+from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.verdict import AreaVerdicts, ResultCheck, Standing
 
 Row = tuple[str, str, str, str]
@@ -33,7 +34,7 @@ def _row(standing: Standing) -> Row:
 
 
 def _allowed(standing: Standing) -> str:
-    interval = standing.allowed
+    interval = neat(standing.allowed)
     if not interval.low and interval.high is None:
         return "anything"
     if standing.outcome == "impossible" and interval.is_empty:

@@ -8,6 +8,7 @@ from specwriter.quantity import show_interval_like, show_like
 from specwriter.reconcile import Verdict
 from specwriter.reconcile.clash import Clash
 from specwriter.reconcile.explain_result import show_against
+from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.verdict import Idle, ResultCheck, Standing
 
@@ -28,7 +29,7 @@ def standing_json(standing: Standing) -> dict[str, Any]:
     requirement = standing.requirement
     return {
         **_requirement(requirement),
-        "allowed": show_interval_like(standing.allowed, requirement.quantity),
+        "allowed": show_interval_like(neat(standing.allowed), requirement.quantity),
         "outcome": standing.outcome,
     }
 
@@ -81,7 +82,7 @@ def _result(check: ResultCheck) -> dict[str, Any]:
 def _idle(idle: Idle) -> dict[str, Any]:
     return {
         "limit": _requirement(idle.requirement),
-        "allowed": show_interval_like(idle.allowed, idle.requirement.quantity),
+        "allowed": show_interval_like(neat(idle.allowed), idle.requirement.quantity),
         "because": [_requirement(each) for each in idle.because],
     }
 
