@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 from itertools import product
 
@@ -67,14 +68,21 @@ def _relation(steps: bool, curl: bool, waves: bool, judged: bool) -> Relation:
             "project calculation: quarter-car of AASHTO R 43-13(2017), section 3.1.3, over equal "
             "steps and parabolic slabs"
         ),
-        validity=(
-            "joints 10 ft to 40 ft apart, each with the same step; error of the combination up to "
-            "5 percent; at the tolerance a surface of 30 in/mi between the joints is taken"
-        ),
+        validity="; ".join(_validity(steps, curl, waves)),
         kind="model",
         assures=_UNASSURED if judged else None,
         applies=applies,
     )
+
+
+def _validity(steps: bool, curl: bool, waves: bool) -> Iterator[str]:
+    if steps:
+        yield "joints 10 ft to 40 ft apart, each with the same step"
+    if curl:
+        yield "slabs 10 ft to 40 ft long that curl to a parabola"
+    yield "error of the combination up to 5 percent"
+    if not waves:
+        yield "choices are judged with a surface of 30 in/mi between the joints"
 
 
 RELATIONS = [
