@@ -3,18 +3,23 @@
 A schedule is a sequence of rows. A row holds for an interval of the index, both ends included,
 and gives a pay adjustment: 0 is the full price, a bonus is positive, a deduction negative. The
 index may be in any unit and the adjustment in money or as a share of the price, as long as the
-rows agree. All arithmetic is exact; geometry of intervals, no other source.
+rows agree. All arithmetic is exact; it needs no source.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations, pairwise
 from math import floor
 
-from specwriter.quantity import Interval
+from specwriter.quantity import Amount, Interval, Quantity
+
+_LARGEST_ADDITION = Fraction(1, 2)
+"""A table whose percentages all lie below this adds them to the price (common practice)."""
+
+_NO_ACTION = ("", "none", "no action", "nothing")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -84,6 +89,36 @@ class Step:
     def change(self) -> Fraction:
         """How much more (positive) or less the rougher row pays."""
         return self.after - self.before
+
+
+def row_of(
+    number: int, index: Quantity, pay: Quantity | None, action: str | None, *, adds: bool
+) -> Row:
+    """A written row; ``adds`` says that percentages are added to the price (see below)."""
+    return Row(
+        number=number,
+        index=index.interval,
+        pay=_pay(pay, adds=adds) if pay else None,
+        corrective=(action or "").strip(" .").lower() not in _NO_ACTION,
+    )
+
+
+def _pay(pay: Quantity, *, adds: bool) -> tuple[Fraction, Fraction]:
+    """The adjustment at both ends; within a written range pay falls from the smooth end."""
+    ends = [_adjustment(amount, adds=adds) for amount in pay.amounts]
+    return (max(ends), min(ends)) if pay.form == "range" else (ends[0], ends[0])
+
+
+def _adjustment(amount: Amount, *, adds: bool) -> Fraction:
+    return amount.base if amount.unit.dimension != "percent" or adds else amount.base - 1
+
+
+def adds_percentages(pays: Iterable[Quantity | None]) -> bool:
+    """True where every percentage of a table is too small for a share of the price."""
+    shares = [
+        amount.base for pay in pays if pay and pay.dimension == "percent" for amount in pay.amounts
+    ]
+    return any(shares) and all(abs(each) < _LARGEST_ADDITION for each in shares)
 
 
 def in_order(rows: Sequence[Row]) -> list[Row]:

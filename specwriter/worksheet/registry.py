@@ -19,6 +19,7 @@ TOPICS = (
     "coverage",
     "quantity",
     "ride",
+    "pay",
     "wet",
     "friction",
     "noise",

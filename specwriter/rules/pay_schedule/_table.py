@@ -9,15 +9,11 @@ from fractions import Fraction
 from specwriter.diagnostic import Evidence
 from specwriter.model import Area, Job
 from specwriter.model.results import PayAdjustment, PayBand, Smoothness
-from specwriter.quantity import Amount, Quantity, show_like
+from specwriter.quantity import Quantity, show_like
 from specwriter.rules.rule import evidence, given
-from specwriter.trade.pay_schedule import Row, Step
+from specwriter.trade.pay_schedule import Row, Step, adds_percentages, row_of
 
 NEEDS = ("smoothness.pay_adjustment.bands",)
-
-_NO_ACTION = ("", "none", "no action", "nothing")
-_LARGEST_ADDITION = Fraction(1, 2)
-"""A table whose percentages all lie below this adds them to the price (common practice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,47 +73,13 @@ def tables(job: Job) -> Iterator[Table]:
 
 def table_of(area: Area, ride: Smoothness, pay: PayAdjustment) -> Table:
     """The bands of one statement as a schedule."""
-    adds = _adds_percentages(pay.bands)
-    rows = (_row(number, band, adds=adds) for number, band in enumerate(pay.bands))
-    kept = tuple(row for row in rows if row)
-    return Table(area=area, ride=ride, pay=pay, bands=pay.bands, rows=kept, adds=adds)
-
-
-def _row(number: int, band: PayBand, *, adds: bool) -> Row | None:
-    if band.index is None:
-        return None
-    return Row(
-        number=number,
-        index=band.index.interval,
-        pay=_pay(band.pay, adds=adds) if band.pay else None,
-        corrective=is_corrective(band),
+    adds = adds_percentages(band.pay for band in pay.bands)
+    rows = tuple(
+        row_of(number, band.index, band.pay, band.action, adds=adds)
+        for number, band in enumerate(pay.bands)
+        if band.index
     )
-
-
-def is_corrective(band: PayBand) -> bool:
-    """True where the row asks for something besides its pay."""
-    return (band.action or "").strip(" .").lower() not in _NO_ACTION
-
-
-def _pay(pay: Quantity, *, adds: bool) -> tuple[Fraction, Fraction]:
-    """The adjustment at both ends; within a written range pay falls from the smooth end."""
-    ends = [_adjustment(amount, adds=adds) for amount in pay.amounts]
-    return (max(ends), min(ends)) if pay.form == "range" else (ends[0], ends[0])
-
-
-def _adjustment(amount: Amount, *, adds: bool) -> Fraction:
-    return amount.base if amount.unit.dimension != "percent" or adds else amount.base - 1
-
-
-def _adds_percentages(bands: Iterable[PayBand]) -> bool:
-    """True where every percentage is too small for a share of the price."""
-    shares = [
-        amount.base
-        for band in bands
-        if band.pay and band.pay.dimension == "percent"
-        for amount in band.pay.amounts
-    ]
-    return any(shares) and all(abs(each) < _LARGEST_ADDITION for each in shares)
+    return Table(area=area, ride=ride, pay=pay, bands=pay.bands, rows=rows, adds=adds)
 
 
 def finest(index: Quantity) -> Fraction:

@@ -1,0 +1,1 @@
+"""Pay: what the schedule for ride gives at its corners, and its largest step."""
