@@ -50,11 +50,15 @@ class Place:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Evidence:
-    """One requirement that a finding rests on: its path, its name, its wording in the job."""
+    """One requirement that a finding rests on: its path, its name, its wording in the job.
+
+    ``offset`` counts the characters of the value before the words that matter, for texts.
+    """
 
     path: str
     label: str
     written: str
+    offset: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

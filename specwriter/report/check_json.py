@@ -89,12 +89,12 @@ def _finding(finding: Finding, source: Source) -> dict[str, Any]:
 
 def place_json(each: Evidence, source: Source) -> dict[str, Any]:
     """A requirement with the place where it is written."""
-    place = source.place(each.path)
+    place = source.place(each.path, each.offset)
     return {
         "path": each.path,
         "label": each.label,
         "written": each.written,
         "line": place.line,
         "column": place.column,
-        "end": place.column + len(each.written),
+        "end": place.column + len(each.written) - each.offset,
     }

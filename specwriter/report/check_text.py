@@ -21,6 +21,7 @@ from specwriter.reconcile.verdict import AreaVerdicts
 from specwriter.report.area_table import HEAD, rows_of
 from specwriter.report.carried import carried_text
 from specwriter.report.fault_text import fault_text
+from specwriter.report.grouping import grouped
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION, counted, grades, ways_out
 from specwriter.rules import Defect
@@ -43,7 +44,7 @@ def check_text(result: CheckResult, *, colour: bool = False, every_check: bool =
     if result.job is None:
         return "\n\n".join([*head, fault_text(result.source)])
     blocks = [*head]
-    blocks += [_finding(result, each, colour) for each in result.findings]
+    blocks += [_finding(result, each, colour) for each in grouped(result.findings)]
     blocks += [_accepted(result, each) for each in result.accepted]
     blocks += [_defect(each) for each in result.defects]
     blocks += ["\n".join(_table(each)) for each in result.areas if each.table]
@@ -85,7 +86,8 @@ def _head(word: str, finding: Finding) -> list[str]:
 def _places(result: CheckResult, finding: Finding) -> Iterator[str]:
     """Place, name and wording of each requirement, in columns."""
     rows = [
-        (str(result.source.place(each.path)), each.label, each.written) for each in finding.evidence
+        (str(result.source.place(each.path, each.offset)), each.label, each.written)
+        for each in finding.evidence
     ]
     place = max((len(row[0]) for row in rows), default=0)
     label = max((len(row[1]) for row in rows), default=0)

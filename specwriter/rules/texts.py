@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass, fields
 from typing import Any
@@ -43,14 +44,20 @@ class Text:
         parts = self.path.split(".")
         return parts[1] if parts[0] == "areas" else None
 
-    def evidence(self, written: str = "") -> Evidence:
-        """The text, or the part of it that matters, as a requirement that a finding rests on."""
-        return Evidence(path=self.path, label=self.label, written=written or self.words)
+    def evidence(self, start: int = 0) -> Evidence:
+        """The text as a requirement that a finding rests on; ``start`` is where it matters."""
+        return Evidence(path=self.path, label=self.label, written=self.words, offset=start)
 
 
 def texts(job: Job) -> Iterator[Text]:
     """Every free text of the job, in the order of the model."""
     yield from _below(job)
+
+
+def matches(job: Job, pattern: re.Pattern[str]) -> list[Evidence]:
+    """Each text that holds the pattern, with the place of the first match in it."""
+    found = ((text, pattern.search(text.words)) for text in texts(job))
+    return [text.evidence(match.start()) for text, match in found if match]
 
 
 def _below(value: Any, path: str = "", label: str = "") -> Iterator[Text]:

@@ -9,8 +9,9 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from specwriter.diagnostic import Evidence
 from specwriter.model import Job
-from specwriter.rules.texts import Text, texts
+from specwriter.rules.texts import texts
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,12 +67,12 @@ def _pattern() -> tuple[re.Pattern[str], dict[str, Flag]]:
     return re.compile(rf"(?<![\w-])(?:{choices})(?![\w-])", re.IGNORECASE), by_words
 
 
-def flagged(job: Job, kinds: tuple[str, ...]) -> dict[str, tuple[Flag, list[Text]]]:
-    """Each flagged word of some kinds, lower case, with its entry and the texts that use it."""
-    found: dict[str, tuple[Flag, list[Text]]] = {}
+def flagged(job: Job, kinds: tuple[str, ...]) -> dict[str, tuple[Flag, list[Evidence]]]:
+    """Each flagged word of some kinds, lower case, with its entry and where texts use it."""
+    found: dict[str, tuple[Flag, list[Evidence]]] = {}
     for text in texts(job):
         for use in uses(text.words, kinds):
             _, places = found.setdefault(" ".join(use.words.lower().split()), (use.flag, []))
-            if text not in places:
-                places.append(text)
+            if text.path not in [each.path for each in places]:
+                places.append(text.evidence(use.start))
     return found

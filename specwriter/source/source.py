@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from specwriter.diagnostic import Fault, Place
@@ -39,12 +39,17 @@ class Source:
     values: Mapping[str, Mark] = field(default_factory=dict, repr=False)
     keys: Mapping[str, Mark] = field(default_factory=dict, repr=False)
 
-    def place(self, path: str) -> Place:
+    def place(self, path: str, offset: int = 0) -> Place:
         """Where the value at ``path`` stands, or its nearest ancestor that is there.
 
-        A block of keys or a list on lines of its own stands where its key stands.
+        A block of keys or a list on lines of its own stands where its key stands. ``offset``
+        leads so many characters into a value that stands on one line.
         """
-        return self._place(nearest(self.values, path))
+        mark = nearest(self.values, path)
+        place = self._place(mark)
+        if not offset or mark.inside is None or path not in self.values:
+            return place
+        return replace(place, column=place.column + mark.inside + offset)
 
     def key_place(self, path: str) -> Place:
         """Where the key of ``path`` stands (the item itself in a list), or of its ancestor."""

@@ -29,7 +29,7 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.rules.rule import Rule
-from specwriter.rules.texts import texts
+from specwriter.rules.texts import matches
 
 _AND_OR = re.compile(r"\band\s*/\s*or\b", re.IGNORECASE)
 
@@ -42,8 +42,7 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding that names every text with and/or."""
-    places = [each for each in texts(job) if _AND_OR.search(each.words)]
-    if places:
+    if places := matches(job, _AND_OR):
         says = "And/or can mean the one, the other, or both."
         settle = ("write 'a and b', 'a or b', or 'a, b, or both'",)
-        yield RULE.finding(None, says, [each.evidence() for each in places], settle)
+        yield RULE.finding(None, says, places, settle)

@@ -27,10 +27,10 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.rules.rule import Rule
-from specwriter.rules.texts import texts
+from specwriter.rules.texts import matches
 
 _BLANK = re.compile(
-    r"\b(?:TBD|TBA|TBC|tbd|tba|tbc|TODO|X{2,}|x{3,})\b|_{2,}|\?{2,}|\.{4,}|\[[^\]]*\]|<[^>]*>"
+    r"^\W*$|\b(?:TBD|TBA|TBC|tbd|tba|tbc|TODO|X{2,}|x{3,})\b|_{2,}|\?{2,}|\.{4,}|\[[^\]]*\]|<[^>]*>"
     r"|\bto be (?:determined|decided|confirmed|announced|advised)\b"
     r"|\b(?:insert|fill in) (?:\w+ )?here\b"
 )
@@ -44,11 +44,6 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding that names every text with a placeholder."""
-    places = [
-        each.evidence()
-        for each in texts(job)
-        if _BLANK.search(each.words) or not re.search(r"\w", each.words)
-    ]
-    if places:
+    if places := matches(job, _BLANK):
         says = "The text is not finished."
         yield RULE.finding(None, says, places, ("write what is meant, or take the key out",))

@@ -41,4 +41,4 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for each word, with every text that uses it."""
     for words, (flag, places) in flagged(job, ("decision",)).items():
         says = f"“{words}”: {flag.reason}."
-        yield RULE.finding(None, says, [each.evidence() for each in places], (flag.better,))
+        yield RULE.finding(None, says, places, (flag.better,))

@@ -52,7 +52,7 @@ def check(job: Job) -> Iterator[Finding]:
         return
     verbs = sorted({verb for each in places for verb in _other_verbs(each.words, house)})
     says = f"The texts say {' and '.join(verbs)}; the setting duty_verb is {house}."
-    at = [each.evidence() for each in places]
+    at = [each.evidence(given(_VERB.search(each.words)).start()) for each in places]
     at.append(evidence(settings, "duty_verb", "setting duty_verb"))
     yield RULE.finding(None, says, at, (f"write duties with {house}",))
 

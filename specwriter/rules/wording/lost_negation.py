@@ -54,7 +54,7 @@ def check(job: Job) -> Iterator[Finding]:
             )
             says = f"The text permits {sense.name}, and{against}."
             area = job.areas.get(text.area or "")
-            at = [text.evidence(sentence), *values]
+            at = [text.evidence(text.words.find(sentence)), *values]
             yield RULE.finding(area, says, at, ("put the negation back", "change the value"))
 
 

@@ -27,8 +27,8 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.rules.rule import Rule
-from specwriter.rules.texts import texts
+from specwriter.rules.rule import Rule, given
+from specwriter.rules.texts import matches
 
 _TERMS = (
     (re.compile(r"\b(?:slurry|grindings|swarf)\b", re.IGNORECASE), "residue"),
@@ -48,10 +48,9 @@ RULE = Rule(
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each other word, with every text that uses it."""
     for pattern, term in _TERMS:
-        found = [(each, pattern.search(each.words)) for each in texts(job)]
-        places = [(text, match.group()) for text, match in found if match]
-        if not places:
+        at = matches(job, pattern)
+        if not at:
             continue
-        says = f"The texts say {places[0][1]}; the clauses say {term}."
-        at = [text.evidence() for text, _ in places]
+        word = given(pattern.match(at[0].written, at[0].offset)).group()
+        says = f"The texts say {word}; the clauses say {term}."
         yield RULE.finding(None, says, at, (f"write {term}",))

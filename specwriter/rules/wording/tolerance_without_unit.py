@@ -27,7 +27,7 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.rules.rule import Rule
-from specwriter.rules.texts import texts
+from specwriter.rules.texts import matches
 
 _BARE = re.compile(r"(?:±|\+/-)\s*\d+(?:[-\s]?\d+/\d+|/\d+|\.\d+)?(?![\d/])(?!\s*[a-zA-Z%°\"])")
 
@@ -40,7 +40,6 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding that names every text with a bare tolerance."""
-    places = [each.evidence() for each in texts(job) if _BARE.search(each.words)]
-    if places:
+    if places := matches(job, _BARE):
         says = "The text gives a tolerance and not its unit."
         yield RULE.finding(None, says, places, ("write the unit behind the number",))

@@ -29,10 +29,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from specwriter.diagnostic import Finding, Grade
+from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job
 from specwriter.rules.rule import Rule
-from specwriter.rules.texts import Text, texts
+from specwriter.rules.texts import texts
 
 _STANDARD = re.compile(r"\b(?:ASTM|AASHTO|ISO(?:/TS)?|EN|ACI)\s+(?:[A-Z]{1,2}\s?)?\d+")
 _DATED = re.compile(r"(?:-\d+)*?(?:[-:]\d{2,4}|\s*\(?,?\s*\d{4})")
@@ -48,16 +48,17 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for each undated standard, with every text that names it."""
     if job.settings is not None and job.settings.undated_references == "edition_at_advertisement":
         return
-    places: dict[str, list[Text]] = {}
+    places: dict[str, list[Evidence]] = {}
     for text in texts(job):
         if text.label == "method":
             continue
         for found in _STANDARD.finditer(text.words):
             if not _DATED.match(text.words, found.end()):
-                places.setdefault(" ".join(found.group().split()), []).append(text)
+                at = text.evidence(found.start())
+                places.setdefault(" ".join(found.group().split()), []).append(at)
     for name, some in places.items():
         says = f"{name} is named without its year."
         if job.settings is not None and job.settings.undated_references:
             says += " The setting undated_references is refused."
         settle = ("add the year", "undated_references: edition_at_advertisement")
-        yield RULE.finding(None, says, [each.evidence() for each in some], settle)
+        yield RULE.finding(None, says, some, settle)
