@@ -1,0 +1,1 @@
+"""Speed, always as a ratio of two things done in one run."""
