@@ -190,7 +190,7 @@ def redline(compared: Compared, author: Author) -> bytes:
 
 def memo(compared: Compared, ending: str) -> bytes:
     """The change memo of two versions that both have a text, as ``.docx`` or ``.md``."""
-    from specwriter.report.memo import memo_markdown, memo_word
+    from specwriter.report.change_memo import memo_markdown, memo_word
 
     if ending == ".md":
         return memo_markdown(compared).encode("utf-8")
