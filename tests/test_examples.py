@@ -46,6 +46,5 @@ def test_an_example_gives_the_worksheet_beside_it(
 def test_there_is_a_clean_job_of_each_drafted_texture_and_one_full_of_conflicts() -> None:
     findings = {name: check(EXAMPLES / name / "job.yaml").findings for name in NAMES}
 
-    assert findings["urban-grinding"] == ()
-    assert findings["rural-grooving"] == ()
+    assert {name for name, found in findings.items() if not found} == {*NAMES} - {"as-received"}
     assert len(findings["as-received"]) >= 4

@@ -25,8 +25,8 @@ from tests.assemble.variants import around
 from tests.support import TEXTURES, job
 
 LIBRARY = load_library()
-EXAMPLES = ("urban-grinding", "rural-grooving", "deck-transverse", "as-received")
-CLEAN = ("urban-grinding", "rural-grooving", "deck-transverse")
+CLEAN = ("urban-grinding", "rural-grooving", "deck-transverse", "quiet-lanes", "runway")
+EXAMPLES = (*CLEAN, "as-received")
 BROKEN = re.compile(r".{0,40}(?:[ ][,.;)]|\(\)|\( |\.\.|,,|  |, \.|: \.).{0,20}")
 """Signs of a sentence with a hole in it."""
 
