@@ -42,7 +42,11 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="published",
     needs=("smoothness.sensor", "smoothness.sensor_width"),
-    quiet_after=("index-instrument", "sensor-without-profiler"),
+    quiet_after=(
+        "index-instrument",
+        "sensor-on-longitudinal-texture",
+        "sensor-without-profiler",
+    ),
 )
 
 _WIDTHS: dict[str, Interval] = {
