@@ -13,6 +13,7 @@ from specwriter.quantity import Quantity
 class Settings(Node):
     """A missing setting has no default: the check that needs it is reported as not run."""
 
+    file: str | None = None
     duty_verb: Literal["shall", "must", "imperative"] | None = None
     undated_references: Literal["refused", "edition_at_advertisement"] | None = None
     house_format: str | None = None

@@ -15,6 +15,7 @@ from specwriter.model.conditions import WorkWindow
 from specwriter.model.contract import Accepted, PayItem, Residue
 from specwriter.model.project import Project
 from specwriter.model.results import Friction, Test, TextureDepth
+from specwriter.model.settings import Settings
 
 _NAMES: dict[type[Any], tuple[str, ...]] = {
     Area: ("id", "pay_item"),
@@ -27,7 +28,7 @@ _NAMES: dict[type[Any], tuple[str, ...]] = {
 }
 """Fields that hold a name, a number or a unit: words of a person, but no sentence."""
 
-_WITHOUT_TEXTS = (Accepted, Project, WorkWindow)
+_WITHOUT_TEXTS = (Accepted, Project, Settings, WorkWindow)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,6 +7,7 @@ from pathlib import Path
 from specwriter.diagnostic import Fault, Place
 from specwriter.source.check import check
 from specwriter.source.compose import Composer
+from specwriter.source.house import framed, unframed, with_house
 from specwriter.source.source import Mark, Source, nearest
 from specwriter.source.text import LARGEST, clean, decode, too_large
 
@@ -14,14 +15,23 @@ JOB_FILE = "job.yaml"
 
 
 def read_source(path: Path) -> Source:
-    """Read a job file. Never raises: a file that cannot be read has one fault that says why."""
+    """Read a job file, and the file of house settings that it names, if it names one.
+
+    Never raises: a file that cannot be read has one fault that says why.
+    """
+    return with_house(_read(path), lambda house: _read(house, as_house=True))
+
+
+def _read(path: Path, *, as_house: bool = False) -> Source:
     file = str(path)
     try:
         with path.open("rb") as stream:
             text = decode(stream.read(LARGEST + 1), file)
     except (OSError, ValueError) as error:
         text = _unreadable(path, error)
-    return _unread(file, "", text) if isinstance(text, Fault) else read_text(text, file)
+    if isinstance(text, Fault):
+        return _unread(file, "", text)
+    return unframed(read_text(framed(text), file), text) if as_house else read_text(text, file)
 
 
 def read_text(text: str, file: str) -> Source:

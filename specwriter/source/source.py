@@ -38,6 +38,8 @@ class Source:
     faults: tuple[Fault, ...]
     values: Mapping[str, Mark] = field(default_factory=dict, repr=False)
     keys: Mapping[str, Mark] = field(default_factory=dict, repr=False)
+    house: Source | None = field(default=None, repr=False)
+    """The file of house settings that the job names; its settings have their places there."""
 
     def place(self, path: str, offset: int = 0) -> Place:
         """Where the value at ``path`` stands, or its nearest ancestor that is there.
@@ -45,6 +47,8 @@ class Source:
         A block of keys or a list on lines of its own stands where its key stands. ``offset``
         leads so many characters into a value that stands on one line.
         """
+        if self.house and path not in self.values and path in self.house.values:
+            return self.house.place(path, offset)
         mark = nearest(self.values, path)
         place = self._place(mark)
         if not offset or mark.inside is None or path not in self.values:
