@@ -5,6 +5,7 @@ The file holds the keys of ``settings``, at its left edge. What the job says its
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -20,6 +21,8 @@ _FRAME = (
     f"{_ROOT}:\n"
 )
 """The smallest job around the settings, so that they are read and checked as in a job."""
+_LINE = re.compile(r"\bline (\d+)")
+"""Where a message names another line of the file."""
 _LINES, _COLUMNS = _FRAME.count("\n"), 2
 
 
@@ -63,4 +66,5 @@ def _moved(mark: Mark) -> Mark:
 def _moved_fault(fault: Fault) -> Fault:
     place = fault.place
     line, column = max(place.line - _LINES, 1), max(place.column - _COLUMNS, 1)
-    return replace(fault, place=replace(place, line=line, column=column))
+    says = _LINE.sub(lambda found: f"line {int(found[1]) - _LINES}", fault.says)
+    return replace(fault, says=says, place=replace(place, line=line, column=column))

@@ -60,6 +60,7 @@ def test_a_finding_names_the_file_of_the_setting(tmp_path: Path) -> None:
         pytest.param(None, 1, 1, "no such file", id="no file"),
         pytest.param("overlap: at most 1 in\noverlapp: 2 in\n", 2, 1, "overlapp", id="misspelt"),
         pytest.param("overlap: broad\n", 1, 10, "broad", id="no value"),
+        pytest.param("overlap: 1 in\noverlap: 2 in\n", 2, 1, "in line 1", id="twice"),
         pytest.param("- overlap\n", 1, 1, "", id="a list"),
         pytest.param("", 1, 1, "", id="empty"),
         pytest.param("overlap: [\n", 2, 1, "", id="not closed"),
