@@ -201,7 +201,7 @@ def memo(
 ) -> dict[str, bytes]:
     """The rationale memo of a drafted job: format → content."""
     from specwriter.assemble import load_library
-    from specwriter.report.memo import memo_of
+    from specwriter.report.rationale import memo_of
     from specwriter.worksheet import work_out
 
     if checked.job is None:

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from specwriter.assemble import Document, Library
 from specwriter.diagnostic import Finding
 from specwriter.report.area_table import HEAD, rows_of
-from specwriter.report.memo.pieces import Section, numbered, table, text
-from specwriter.report.memo.values import unmatched, value_sections
+from specwriter.report.rationale.pieces import Section, numbered, table, text
+from specwriter.report.rationale.values import unmatched, value_sections
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
 from specwriter.worksheet import Figure, Worksheet

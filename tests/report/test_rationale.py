@@ -12,7 +12,7 @@ from specwriter.assemble import Document, load_library
 from specwriter.assemble.document import Table
 from specwriter.cli import exit_codes
 from specwriter.cli.main import outcome
-from specwriter.report.memo import memo_of
+from specwriter.report.rationale import memo_of
 from specwriter.workflow import check, draft
 from specwriter.worksheet import work_out
 from tests.support import EXAMPLES, patched, text_of

@@ -16,7 +16,7 @@ from specwriter.model import Job, Node
 from specwriter.model.contract import Reason
 from specwriter.model.results import Test
 from specwriter.quantity import Quantity
-from specwriter.report.memo.pieces import Section, table, text
+from specwriter.report.rationale.pieces import Section, table, text
 from specwriter.report.result import CheckResult
 from specwriter.worksheet import Figure
 

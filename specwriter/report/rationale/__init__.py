@@ -1,5 +1,5 @@
 """The rationale memo: why the values are what they are, kept out of the contract text."""
 
-from specwriter.report.memo.build import memo_of
+from specwriter.report.rationale.build import memo_of
 
 __all__ = ["memo_of"]
