@@ -25,7 +25,14 @@ from tests.assemble.variants import around
 from tests.support import TEXTURES, job
 
 LIBRARY = load_library()
-CLEAN = ("urban-grinding", "rural-grooving", "deck-transverse", "quiet-lanes", "runway")
+CLEAN = (
+    "urban-grinding",
+    "rural-grooving",
+    "deck-transverse",
+    "quiet-lanes",
+    "runway",
+    "five-textures",
+)
 EXAMPLES = (*CLEAN, "as-received")
 BROKEN = re.compile(r".{0,40}(?:[ ][,.;)]|\(\)|\( |\.\.|,,|  |, \.|: \.).{0,20}")
 """Signs of a sentence with a hole in it."""
