@@ -25,6 +25,7 @@ def remarks(
     return (
         *_identity(old, new, changes),
         *_governing_units(old, new),
+        *_measured_otherwise(new, changes),
         *_dead_acceptances(old, new, tuple(old_findings), moves),
     )
 
@@ -53,6 +54,44 @@ def _is_content(change: Change) -> bool:
         and change.sense is not Sense.RESTATED
         and not side.path.startswith(_NOT_CONTENT)
     )
+
+
+_MEASURED_BY: dict[str, tuple[tuple[str, ...], tuple[str, ...]]] = {
+    "smoothness": (
+        ("limit",),
+        ("index", "blanking_band", "instrument", "simulated", "sensor", "wheel_paths", "segment"),
+    ),
+    "texture_depth": (("at_least", "at_most"), ("measure", "method", "edition", "surface")),
+    "friction": (("at_least",), ("measure", "speed", "tyre")),
+    "noise": (("at_most",), ("measure", "speed", "age")),
+}
+"""Noun → its limits, and the keys without which their numbers mean nothing."""
+
+
+def _measured_otherwise(new: Job, changes: Sequence[Change]) -> Iterator[str]:
+    """Limits whose number stands while the way of measuring it changed."""
+    changed = {
+        change.new.path: change
+        for change in changes
+        if change.new and change.old and change.sense is not Sense.RESTATED
+    }
+    for area in new.areas.values():
+        for noun, (limits, ways) in _MEASURED_BY.items():
+            node = getattr(area, noun)
+            if node is None:
+                continue
+            ways_changed = [changed[p] for key in ways if (p := node.path_to(key)) in changed]
+            standing = [
+                str(getattr(node, key))
+                for key in limits
+                if getattr(node, key) is not None and node.path_to(key) not in changed
+            ]
+            if ways_changed and standing:
+                names = ", ".join(each.label for each in ways_changed)
+                yield (
+                    f"In {area.name or area.id} the limit {', '.join(standing)} stands, but it is "
+                    f"measured otherwise ({names}): the same number no longer asks for the same."
+                )
 
 
 def _governing_units(old: Job, new: Job) -> Iterator[str]:

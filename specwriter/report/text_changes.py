@@ -47,7 +47,9 @@ def _change(change: TextChange) -> Iterator[str]:
     )
     if change.kind == "rewritten":
         yield _filled(excerpt(change.spans))
-    elif change.kind != "moved":
+    elif change.kind == "moved":
+        yield _filled(f"It now follows {change.after or 'the beginning'}.")
+    else:
         sign, text = ("−", change.old) if change.old else ("+", change.new)
         yield _filled(f"{sign} {shortened(text)}")
     if judged.difference and judged.sense is not Sense.REWORDED:

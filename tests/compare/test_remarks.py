@@ -91,3 +91,21 @@ def test_an_acceptance_taken_out_is_a_change_and_no_remark() -> None:
 
     assert [change.label for change in result.changes] == ["acceptance of a finding"]
     assert result.remarks == ()
+
+
+def test_a_limit_that_stands_while_its_measuring_changed_is_pointed_out() -> None:
+    index = {
+        "areas.mainline.smoothness.index": "PI",
+        "areas.mainline.smoothness.limit": "at most 5 in/mi",
+        "areas.mainline.smoothness.blanking_band": "0.2 in",
+    }
+    band = {"areas.mainline.smoothness.blanking_band": "0 in"}
+    limit = {"areas.mainline.smoothness.limit": "at most 25 in/mi"}
+    old = edition("urban-grinding", index)
+
+    stands = compare(old, edition("urban-grinding", {**index, **band})).remarks
+    moves = compare(old, edition("urban-grinding", {**index, **band, **limit})).remarks
+
+    said = "the limit at most 5 in/mi stands, but it is measured otherwise (blanking band)"
+    assert any(said in remark for remark in stands)
+    assert not any("measured otherwise" in remark for remark in moves)

@@ -13,6 +13,9 @@ from specwriter.compare.text.sections import Section, pair_sections, sections_of
 from specwriter.compare.text.sequence import heaviest_rise
 from specwriter.reading import Text
 
+_CLAUSE = 10**9
+"""More words than any document has."""
+
 
 @dataclass(frozen=True, slots=True)
 class _Plan:
@@ -34,7 +37,8 @@ def compare_texts(old: Text, new: Text) -> TextMatch:
 def _plan(old: Sequence[Section], new: Sequence[Section]) -> _Plan:
     pairs = pair_sections(old, new)
     rows = sorted(pairs)
-    weights = [old[i].weight + new[pairs[i]].weight for i in rows]
+    # As few clauses as can be have moved; of equally many, the shorter ones.
+    weights = [_CLAUSE + old[i].weight + new[pairs[i]].weight for i in rows]
     stays = {rows[k] for k in heaviest_rise([pairs[i] for i in rows], weights)}
     numbers = count(1)
     moved = {i: next(numbers) for i in rows if i not in stays}

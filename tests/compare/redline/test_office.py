@@ -5,19 +5,37 @@ from __future__ import annotations
 from pathlib import Path
 
 from specwriter.compare.redline import redline
+from specwriter.workflow import check, draft
 from tests.compare.redline.accepting import lines
 from tests.compare.redline.generated import merged_pair
 from tests.compare.redline.office import needs_office, settled
 from tests.compare.redline.test_redline import AUTHOR
+from tests.support import EXAMPLES, patched, text_of
 
+EXAMPLE = EXAMPLES / "rural-grooving" / "job.yaml"
 IN_ONE = 5
 PAIRS = 100
+
+
+def examples(folder: Path) -> tuple[bytes, bytes]:
+    """An example drafted as it is, and with a depth, a statistic and what becomes of residue."""
+    changed = {
+        "areas.mainline.groove.depth": "1/8 in to 3/16 in",
+        "areas.mainline.testing.groove_spacing.statistic": "each",
+        "residue.regime": "haul",
+        "conditions.noise_sensitive_neighbours": True,
+    }
+    other = folder / "new.yaml"
+    other.write_text(patched(text_of("rural-grooving"), changed), encoding="utf-8")
+    old, new = (draft(check(path)).contents["docx"] for path in (EXAMPLE, other))
+    return old, new
 
 
 def test_an_office_suite_accepts_to_the_new_text_and_rejects_to_the_old(tmp_path: Path) -> None:
     needs_office()
     seeds = range(1000, 1000 + PAIRS, IN_ONE)
     pairs = {f"pair-{s}": merged_pair(range(s, s + IN_ONE)) for s in seeds}
+    pairs["example"] = examples(tmp_path)
     redlines = {name: redline(old, new, AUTHOR) for name, (old, new) in pairs.items()}
 
     answers = settled(tmp_path / "office", redlines)
