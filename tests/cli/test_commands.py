@@ -90,7 +90,7 @@ def test_a_defect_is_named_and_never_passes(
 def test_a_defect_outside_the_checks_is_one_line(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    def breaks(path: Path) -> Any:
+    def breaks(*_: Any) -> Any:
         raise KeyError("pitch")
 
     monkeypatch.setattr("specwriter.workflow.check", breaks)

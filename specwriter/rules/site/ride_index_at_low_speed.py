@@ -23,7 +23,7 @@ How to settle it
     Name the places that are left out, or judge the slow lengths by straightedge.
 
 Sources
-    Iowa DOT Standard Specifications 2317, 2019: a separate schedule at 45 mph and below
+    Iowa DOT smoothness schedules, undated: a schedule of their own at 45 mph and below
     Minnesota DOT smoothness notes, 2006-2008, as presented: no index below 50 mph, later 42 mph
 """
 
@@ -38,7 +38,7 @@ from specwriter.rules.places import AIRFIELD, ROUGHNESS_INDEXES, rides
 from specwriter.rules.rule import Rule, evidence
 
 _SLOW = Fraction(45) * Fraction("1609.344") / 3600
-"""45 mph in m/s: Iowa DOT Standard Specifications 2317, 2019, has a schedule of its own below."""
+"""45 mph in m/s: the Iowa DOT schedules (undated) treat slower roads apart."""
 
 RULE = Rule(
     title="a roughness index is asked for where traffic is slow",

@@ -18,7 +18,7 @@ How to settle it
     Give the setback of the permit or of the local authority.
 
 Sources
-    Minnesota Pollution Control Agency slurry guidance, 2012: spreading only under best practices
+    Minnesota Pollution Control Agency slurry guidance, undated: only under best practices
     Ohio CMS 257 and 511, 2010: sensitive areas and wetlands are marked and kept free
 """
 
