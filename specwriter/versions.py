@@ -100,7 +100,11 @@ def _with_its_own_job(path: Path, clauses: Path | None) -> Compared:
     drafted = _drafted(f"{path} (as drafted)", version.checked, clauses)
     if drafted.text is None:
         raise _fault(path, drafted.note, "compare it with another document instead")
-    return _texts(Compared(old=drafted, new=replace(version, by_hand=())))
+    compared = _texts(Compared(old=drafted, new=replace(version, by_hand=())))
+    if compared.text_changes and not version.by_hand:
+        note = "its text is as drafted: what differs comes from another version of the clauses"
+        return replace(compared, new=replace(compared.new, note=note))
+    return compared
 
 
 def read_version(path: Path, clauses: Path | None = None) -> Version:
@@ -149,6 +153,11 @@ def _word(path: Path, content: bytes, clauses: Path | None) -> Version:
     if inside.clauses and clauses is None:
         note = f"it was drafted with the clauses '{inside.clauses}'; name them with --clauses"
         return replace(version, checked=checked, note=note)
+    if inside.changed is False:
+        return replace(version, checked=checked)
+    if inside.changed is None:
+        note = "it does not say whether its text is as drafted; other clauses may have been used"
+        version = replace(version, note=note)
     drafted = _drafted(str(path), checked, clauses)
     hand = _texts(Compared(old=drafted, new=version)).text_changes
     return replace(version, checked=checked, by_hand=hand)

@@ -85,6 +85,9 @@ def _first(row: str) -> str:
 def _rewritten(change: TextChange) -> Instruction:
     where = f"In {_of(change)}, {change.place}"
     edits = edits_of(change.spans)
+    if change.new.startswith("[figure"):
+        says = f"{where}, delete the figure and substitute the one that is described so:"
+        return Instruction(says=says, change=change, given=(change.new.strip("[]"),))
     if not edits:
         return Instruction(
             says=f"{where}, delete the text and substitute the following:",
@@ -164,9 +167,9 @@ def _whole_words(text: str, start: int, part: str) -> bool:
 def _added(change: TextChange) -> Instruction:
     if change.place == "the clause":
         after = f"After {change.after}, add" if change.after else "At the beginning, add"
-        return Instruction(
-            says=f"{after} the following clause:", change=change, given=_lines(change.new)
-        )
+        heading, *text = change.new.split("\n")
+        says = f"{after} the clause {change.new_clause or heading}:"
+        return Instruction(says=says, change=change, given=tuple(text))
     behind = f" after {change.after}" if change.after else ""
     return Instruction(
         says=f"In {_of(change)}, add the following{behind}:",

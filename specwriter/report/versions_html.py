@@ -16,12 +16,12 @@ from specwriter.compare.text import (
     Span,
     TextMatch,
 )
-from specwriter.compare.text.changes import is_changed
+from specwriter.compare.text.changes import is_changed, is_front_sheet
 from specwriter.reading import Block, Paragraph, Table
 from specwriter.report.compared import Compared
 from specwriter.report.comparison_text import NOTICE, summary
 from specwriter.report.versions_markdown import amount_rows, finding_rows, requirement_rows
-from specwriter.report.versions_text import TEXT_NOTICE, notes_of, text_summary
+from specwriter.report.versions_text import TEXT_NOTICE, by_hand_line, notes_of, text_summary
 
 _STYLE = Path(__file__).with_name("versions.css")
 
@@ -49,8 +49,7 @@ def _body(compared: Compared, title: str) -> Iterator[str]:
         yield from _requirements(compared)
     for version in (compared.old, compared.new):
         if version.by_hand:
-            count = len(version.by_hand)
-            yield f"<p>{escape(version.name)} was edited by hand in {count} places.</p>"
+            yield f"<p>{escape(by_hand_line(version))}</p>"
     if compared.match is not None:
         yield "<h2>Text</h2>"
         yield f"<p>{escape(text_summary(compared.text_changes))}</p>"
@@ -105,7 +104,7 @@ def _texts(match: TextMatch, old: str, new: str) -> Iterator[str]:
         if not clause.parts:
             continue
         if is_changed(clause):
-            yield from (_row(part) for part in clause.parts)
+            yield from (_row(part) for part in clause.parts if not is_front_sheet(part))
         else:
             yield f'<tr class="same"><td>{_same(clause, 0)}</td><td>{_same(clause, 1)}</td></tr>'
     yield "</tbody>\n</table>"

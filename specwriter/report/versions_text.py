@@ -56,11 +56,12 @@ def notes_of(compared: Compared) -> Iterator[str]:
 def _hand(compared: Compared) -> Iterator[str]:
     for version in (compared.old, compared.new):
         if version.by_hand:
-            yield _wrapped(_hand_line(version))
+            yield _wrapped(by_hand_line(version))
             yield text_changes_text(version.by_hand)
 
 
-def _hand_line(version: Version) -> str:
+def by_hand_line(version: Version) -> str:
+    """That a document was edited by hand since it was drafted, and what that means."""
     count = len(version.by_hand)
     many = "1 place" if count == 1 else f"{count} places"
     return (

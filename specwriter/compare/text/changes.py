@@ -136,7 +136,7 @@ def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator
         return
     places = _Places()
     for part in clause.parts:
-        if _is_front_sheet(part):
+        if is_front_sheet(part):
             continue
         place, after = places.next(part)
         if isinstance(part, Rewritten):
@@ -148,7 +148,7 @@ def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator
             yield from _in_table(part, clause, place, numbers)
 
 
-def _is_front_sheet(part: Part) -> bool:
+def is_front_sheet(part: Part) -> bool:
     """A front sheet speaks to the writer and is taken out: it is no text of the provision."""
     block = part.block if isinstance(part, Added | Removed) else part.old
     return isinstance(block, Paragraph) and block.style.startswith(_FRONT)
@@ -285,7 +285,7 @@ class _Places:
         block = part.block if isinstance(part, Added | Removed) else part.old
         counts = not isinstance(part, Added)
         place = self._table(counts) if isinstance(block, Table) else self._paragraph(block, counts)
-        if counts:
+        if counts and not isinstance(part, Removed):
             self._after = place if isinstance(block, Table) else _quoted(block.shown)
         return place, after
 
@@ -308,4 +308,4 @@ class _Places:
 
 def is_changed(clause: Clause) -> bool:
     """Whether anything in a clause differs but its number."""
-    return bool(clause.move) or not all(is_same(part) for part in clause.parts)
+    return bool(clause.move) or not all(is_same(p) or is_front_sheet(p) for p in clause.parts)
