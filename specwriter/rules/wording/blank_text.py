@@ -30,9 +30,10 @@ from specwriter.rules.rule import Rule
 from specwriter.rules.texts import matches
 
 _BLANK = re.compile(
-    r"^\W*$|\b(?:TBD|TBA|TBC|tbd|tba|tbc|TODO|X{2,}|x{3,})\b|_{2,}|\?{2,}|\.{4,}|\[[^\]]*\]|<[^>]*>"
+    r"^\W*$|\b(?:TBD|TBA|TBC|tbd|tba|tbc|TODO|X{2,}|x{3,})\b|_{2,}|\?{2,}|\.{4,}"
+    r"|\[[^\]]*\]|<[A-Za-z][^<>\d]*>|\b(?:insert|fill in) (?:\w+ )?here\b"
     r"|\bto be (?:determined|decided|confirmed|announced|advised)\b"
-    r"|\b(?:insert|fill in) (?:\w+ )?here\b"
+    r"(?! (?:by|from|with|to|in|on|at)\b)"
 )
 
 RULE = Rule(
