@@ -64,6 +64,11 @@ GROUND = Property(
     limits=(WIDTH, DEPTH[0], SPACING[0], *SPACING[2:], LAND, RIDGE),
     test="testing.texture",
 )
+FLUSH = Property(
+    title="flush grind",
+    limits=(("flush_grind.land", "land of the flush grind"),),
+    test="testing.texture",
+)
 SAWN = (
     Property(title="groove width", limits=(WIDTH,), test="testing.groove_width"),
     Property(title="groove depth", limits=DEPTH, test="testing.groove_depth"),
@@ -133,10 +138,13 @@ COMMON = (
 def properties(area: Area) -> tuple[Property, ...]:
     """The properties that can be asked of an area.
 
-    A ground texture is judged as a whole, a sawn one by each dimension of its grooves.
+    A ground texture is judged as a whole, a sawn one by each dimension of its grooves, one that
+    is both by its grooves and the ground surface between them.
     """
-    ground = area.texture == "diamond_grinding"
-    return (*((GROUND,) if ground else SAWN), *COMMON)
+    if area.texture == "diamond_grinding":
+        return (GROUND, *COMMON)
+    both = area.texture == "next_generation_concrete_surface"
+    return (*((FLUSH,) if both else ()), *SAWN, *COMMON)
 
 
 def required(area: Area) -> Iterator[Required]:
