@@ -1,0 +1,1 @@
+"""The documents judged by programs that did not write them."""
