@@ -13,26 +13,32 @@ from specwriter.model.build import hints
 _KEPT = ("path", "format", "project", "texture", "governing_units")
 
 
-_ENTRY = re.compile(r"\b(testing|submittals|pay_items|limits|bands)\.\w+")
+_ENTRY = re.compile(r"\b(submittals|pay_items|limits|bands)\.\w+")
+_TEST = re.compile(r"areas\..*\b(?:testing\.\w+|test)\b")
 _AREA = re.compile(r"\bareas\.(\w+)")
+_BY_TEXTURE = ("conditions", "residue", "trial_section")
 
 
 def around(jobs: Iterable[Job]) -> Iterator[tuple[str, Job]]:
     """The variants of several jobs, each kind of change once.
 
-    A change of an area is tried once for its texture, a change elsewhere once for each set of
-    textures; entries of a list are alike.
+    A change of an area is tried once for its texture, a change of the site once for each set of
+    textures, a change of a test or of an entry of a list once.
     """
     seen: set[str] = set()
     for job in jobs:
-        textures = " ".join(sorted({area.texture for area in job.areas.values()}))
         for change, near in variants(job):
-            kind = _AREA.sub(lambda m: job.areas[m[1]].texture, _ENTRY.sub(r"\1.*", change))  # noqa: B023
-            if not change.startswith("areas."):
-                kind = f"{textures} {kind}"
+            kind = _kind(change, job)
             if kind not in seen:
                 seen.add(kind)
                 yield change, near
+
+
+def _kind(change: str, job: Job) -> str:
+    kind = _ENTRY.sub(r"\1.*", _TEST.sub("test", change))
+    if change.startswith(_BY_TEXTURE):
+        return f"{sorted({area.texture for area in job.areas.values()})} {kind}"
+    return _AREA.sub(lambda found: job.areas[found[1]].texture, kind)
 
 
 def variants(job: Job) -> Iterator[tuple[str, Job]]:
