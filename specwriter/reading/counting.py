@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from xml.etree.ElementTree import Element
 
-from specwriter.reading.xml import W, value
+from specwriter.reading.xml import W, value, whole
 
 _ROMAN = ((10, "x"), (9, "ix"), (5, "v"), (4, "iv"), (1, "i"))
 _HUNDREDS = ((1000, "m"), (900, "cm"), (500, "d"), (400, "cd"), (100, "c"), (90, "xc"), (50, "l"))
@@ -48,8 +48,8 @@ def _style(element: Element) -> Style:
         name=value(element, "name") or "",
         based_on=value(element, "basedOn"),
         num=value(element, "pPr", "numPr", "numId"),
-        level=None if level is None else int(level),
-        outline=None if outline is None else int(outline),
+        level=None if level is None else whole(level, 0),
+        outline=None if outline is None else whole(outline, 9),
     )
 
 
@@ -80,7 +80,7 @@ class Counting:
             id = abstract.get(f"{W}abstractNumId", "")
             levels = self._levels.setdefault(id, {})
             for each in abstract.iter(f"{W}lvl"):
-                number = int(each.get(f"{W}ilvl", "0"))
+                number = whole(each.get(f"{W}ilvl"), 0)
                 levels[number] = _level(each)
                 if style := value(each, "pStyle"):
                     self._styles[id, style] = number
@@ -89,7 +89,7 @@ class Counting:
             self._abstract[id] = value(num, "abstractNumId") or ""
             for override in num.iter(f"{W}lvlOverride"):
                 if start := value(override, "startOverride"):
-                    self._overrides[id, int(override.get(f"{W}ilvl", "0"))] = int(start)
+                    self._overrides[id, whole(override.get(f"{W}ilvl"), 0)] = whole(start, 1)
 
     def level_of_style(self, num: str, style: str) -> int:
         """The level that a style takes in a counting that names it."""
@@ -99,7 +99,7 @@ class Counting:
         """The number of the next paragraph of a counting; empty for a bullet or no counting."""
         abstract = self._abstract.get(num)
         levels = self._levels.get(abstract or "", {})
-        if abstract is None or level not in levels:
+        if abstract is None or level not in levels or not 0 <= level < _LEVELS:
             return ""
         counts = self._counts.setdefault(abstract, [None] * _LEVELS)
         if (num, level) not in self._begun:
@@ -126,7 +126,7 @@ class Counting:
 
 def _level(element: Element) -> Level:
     return Level(
-        start=int(value(element, "start") or "1"),
+        start=whole(value(element, "start"), 1),
         form=value(element, "numFmt") or "decimal",
         text=value(element, "lvlText") or "",
     )

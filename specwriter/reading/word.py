@@ -11,7 +11,7 @@ from specwriter.reading.counting import Counting, Style, chain, styles_of
 from specwriter.reading.package import DOCUMENT, read_package
 from specwriter.reading.symbols import symbol
 from specwriter.reading.view import seen
-from specwriter.reading.xml import MC, Namer, W, parse, value
+from specwriter.reading.xml import MC, Namer, W, parse, value, whole
 
 _STATES: dict[str, State] = {
     f"{W}ins": "inserted",
@@ -120,7 +120,7 @@ class Walker:
     def _heading(self, properties: Element | None, style: str) -> int:
         own = value(properties, "outlineLvl")
         levels = [each.outline for each in self._chain(style) if each.outline is not None]
-        level = int(own) if own is not None else next(iter(levels), 9)
+        level = whole(own, next(iter(levels), 9))
         return level + 1 if level < 9 else 0
 
     def _list(self, properties: Element | None, style: str) -> tuple[str, int] | None:
@@ -131,7 +131,7 @@ class Walker:
         if num is None or num == "0":
             return None
         if own_level is not None:
-            return num, int(own_level)
+            return num, whole(own_level, 0)
         given = next((each.level for each in self._chain(style) if each.level is not None), None)
         return num, self._levels.level_of_style(num, style) if given is None else given
 

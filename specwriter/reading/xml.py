@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import zlib
 from xml.etree import ElementTree
 from xml.etree.ElementTree import Element
@@ -60,6 +61,11 @@ def value(element: Element | None, *path: str) -> str | None:
             return None
         element = element.find(W + step)
     return None if element is None else element.get(f"{W}val")
+
+
+def whole(text: str | None, otherwise: int) -> int:
+    """A number of the file; ``otherwise`` where it is absent, or no number at all."""
+    return int(text) if text and re.fullmatch(r"-?\d{1,9}", text) else otherwise
 
 
 IGNORABLE = frozenset({"w14", "w15", "wp14"})

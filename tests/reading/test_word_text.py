@@ -180,3 +180,16 @@ def test_a_file_that_cannot_be_read_says_why_and_what_to_do(content: bytes, says
 
 def test_a_word_file_without_a_job_carries_none() -> None:
     assert job_inside(word(paragraph(run("x")))) is None
+
+
+def test_numbers_that_are_none_are_passed_over() -> None:
+    broken = NUMBERING.replace('w:val="3"', 'w:val="three"').replace('w:ilvl="1"', 'w:ilvl="99"')
+    places = '<w:numPr><w:ilvl w:val="{}"/><w:numId w:val="1"/></w:numPr><w:outlineLvl w:val="x"/>'
+    body = "".join(paragraph(run("x"), places.format(level)) for level in ("0", "99", "-1", "a"))
+
+    labels = [
+        block.label
+        for block in read_word(word(body, numbering=broken)).blocks
+        if isinstance(block, Paragraph)
+    ]
+    assert labels == ["1.", "", "", "2."]

@@ -8,7 +8,7 @@ from xml.etree.ElementTree import Element
 
 from specwriter.compare.text import Match, MatchedTable, Part, Rewritten
 from specwriter.reading import Paragraph
-from specwriter.reading.xml import Namer, W, parse
+from specwriter.reading.xml import Namer, W, parse, whole
 
 NUMBERING = "word/numbering.xml"
 _NUM_ID = re.compile(r'(<w:numId w:val=")(\d+)(")')
@@ -29,7 +29,7 @@ class Lists:
         self._old_abstracts = _abstracts(old, self._namer)
         self._map: dict[str, str] = {}
         self._taken: set[str] = set()
-        self._next = 1 + max((int(each) for each in self._new), default=0)
+        self._next = 1 + max((whole(each, 0) for each in self._new), default=0)
         self._nums: list[str] = []
         self._copies: list[str] = []
 
@@ -72,7 +72,7 @@ class Lists:
         for known, other in self._abstracts.items():
             if _OWN.sub("", other) == _OWN.sub("", text):
                 return known
-        copy = str(1 + max((int(each) for each in self._abstracts), default=-1))
+        copy = str(1 + max((whole(each, 0) for each in self._abstracts), default=-1))
         self._abstracts[copy] = text
         named = re.sub(r'w:abstractNumId="[^"]*"', f'w:abstractNumId="{copy}"', text, count=1)
         self._copies.append(re.sub(r"<w:(?:nsid|tmpl|pStyle)\b[^>]*/>", "", named))

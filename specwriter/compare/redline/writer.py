@@ -132,7 +132,9 @@ class Writer:
     def _whole_row(self, row: Row, change: Change) -> str:
         cells = "".join(self._whole_cell(cell, change) for cell in row.cells)
         mark = self._revisions.mark(change)
-        return f"<w:tr><w:trPr>{row.properties}{mark}</w:trPr>{cells}</w:tr>"
+        # The schema asks for a property of the row itself beside the mark of its change.
+        own = row.properties or '<w:cantSplit w:val="0"/>'
+        return f"<w:tr><w:trPr>{own}{mark}</w:trPr>{cells}</w:tr>"
 
     def _whole_cell(self, cell: Cell, change: Change) -> str:
         kind = Removed if change == "del" else Added
