@@ -76,6 +76,21 @@ SAWN = (
     Property(title="land width", limits=(LAND,), test="testing.land_width", on_request=True),
     Property(title="ridge height", limits=(RIDGE,), test="testing.ridge_height"),
 )
+_STRIPS = (
+    ("coverage.edge_offset", "strip at the edge"),
+    ("coverage.joint_offset", "strip at joints"),
+    ("coverage.fixture_offset", "strip at fixtures"),
+    ("coverage.cable_offset", "strip at cables"),
+)
+_LEFT = (
+    ("removal.depth", "removal"),
+    ("removal.depth_per_pass", "removal in one pass"),
+    ("removal.cover_after", "cover left"),
+    ("removal.thickness_after", "thickness left"),
+    ("removal.asphalt_after", "asphalt left"),
+    ("removal.reservoir_after", "reservoir left"),
+    ("removal.section_modulus_after", "section modulus left"),
+)
 _SHARE = ("coverage.share", "share to be textured")
 _DEVIATION = ("cross_slope.tolerance", "tolerance of the cross slope")
 _GAP = ("straightedge.tolerance", "tolerance under the straightedge")
@@ -100,6 +115,7 @@ COMMON = (
         on_request=True,
     ),
     Property(title="coverage", limits=(_SHARE,), test="testing.coverage"),
+    Property(title="strips left uncut", limits=_STRIPS, test="testing.offsets", on_request=True),
     Property(
         title="overlap",
         limits=(("coverage.overlap", "overlap"),),
@@ -116,12 +132,7 @@ COMMON = (
         limits=(("edge_ridge", "ridge at pass edges"),),
         test="testing.edge_ridge",
     ),
-    Property(
-        title="removal",
-        limits=(("removal.depth", "removal"),),
-        test="testing.removal",
-        on_request=True,
-    ),
+    Property(title="removal", limits=_LEFT, test="testing.removal", on_request=True),
     Property(title="cross slope", limits=(_DEVIATION,), test="cross_slope.test"),
     Property(title="straightedge", limits=(_GAP,), test="straightedge.test"),
     Property(title="smoothness", limits=_RIDE, test="smoothness.test"),
