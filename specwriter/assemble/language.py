@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from jinja2 import StrictUndefined, Template, Undefined, pass_context
+from jinja2 import StrictUndefined, Template, Undefined, nodes, pass_context
 from jinja2.runtime import Context, LoopContext
 from jinja2.sandbox import ImmutableSandboxedEnvironment
 
@@ -15,6 +15,12 @@ from specwriter.assemble import wording
 from specwriter.assemble.document import Block, Run
 from specwriter.assemble.page import Page, Phrase
 from specwriter.assemble.view import Figures, Keyed, Many, View
+
+_COMPARISONS: Mapping[str, Callable[[Any, Any], bool]] = {
+    "eq": lambda left, right: left == right,
+    "ne": lambda left, right: left != right,
+    "in": lambda left, right: left in right,
+}
 
 PAGE = "_page"
 """The name under which a clause's page rides along; the language has no such name."""
@@ -69,6 +75,12 @@ def environment() -> ClauseEnvironment:
 
 
 @cache
+def parsed(source: str) -> nodes.Template:
+    """The syntax tree of a body; raises as Jinja does."""
+    return environment().parse(source)
+
+
+@cache
 def template(source: str) -> Template:
     """A compiled body; the source must have passed ``subset.check``."""
     return environment().from_string(source)
@@ -81,7 +93,44 @@ def render(source: str, names: Mapping[str, Any], page: Page) -> str:
 
 def holds(expression: str, names: Mapping[str, Any]) -> bool:
     """Whether a ``when`` expression is true for a job."""
-    return bool(template(condition(expression)).render(names))
+    source = condition(expression)
+    (test,) = parsed(source).body
+    if not isinstance(test, nodes.If) or any(test.test.find_all(nodes.Filter)):
+        return bool(template(source).render(names))
+    return bool(_value(test.test, names))
+
+
+def _value(node: nodes.Node, names: Mapping[str, Any]) -> Any:
+    """What an expression of a condition stands for; compiling each would take far longer."""
+    match node:
+        case nodes.Name():
+            return names[node.name]
+        case nodes.Getattr():
+            return environment().getattr(_value(node.node, names), node.attr)
+        case nodes.Const():
+            return node.value
+        case nodes.List() | nodes.Tuple():
+            return [_value(item, names) for item in node.items]
+        case nodes.And():
+            return _value(node.left, names) and _value(node.right, names)
+        case nodes.Or():
+            return _value(node.left, names) or _value(node.right, names)
+        case nodes.Not():
+            return not _value(node.node, names)
+        case nodes.Compare():
+            return _compared(node, names)
+    raise TypeError(f"a condition holds no {type(node).__name__}")
+
+
+def _compared(node: nodes.Compare, names: Mapping[str, Any]) -> bool:
+    """A chain of ``==``, ``!=`` and ``in``, which is true when each link is."""
+    left = _value(node.expr, names)
+    for operand in node.ops:
+        right = _value(operand.expr, names)
+        if not _COMPARISONS[operand.op](left, right):
+            return False
+        left = right
+    return True
 
 
 def condition(expression: str) -> str:

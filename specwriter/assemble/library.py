@@ -25,6 +25,8 @@ class Library:
     formats: Formats
     faults: tuple[Fault, ...] = ()
     replaced: tuple[tuple[str, str], ...] = ()
+    shipped: bool = False
+    """True for the tool's own library, which the tests have checked, and not every draft."""
     own: str = ""
     """How the folder of the user is named; empty without one."""
 
@@ -48,7 +50,7 @@ def load_library(extra: Path | None = None) -> Library:
     """
     library = replace(read_folder(library_root(), "clauses"), own="")
     if extra is None:
-        return library
+        return replace(library, shipped=not library.faults)
     if not extra.is_dir():
         says = f"there is no folder of clauses '{extra}'"
         fault = fault_at(str(extra), 1, 1, says, "name an existing folder")

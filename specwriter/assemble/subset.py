@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 
 from jinja2 import TemplateSyntaxError, nodes
 
-from specwriter.assemble.language import environment
+from specwriter.assemble.language import parsed
 from specwriter.assemble.shape import BASE, BOOL, TEXT, Shape, ShapeError
 
 LENGTH_CAP = 20_000
@@ -50,7 +50,7 @@ def check(source: str, figures: Collection[str] = ()) -> Checked:
         outcome.complaints.append(Complaint(1, says, "split it into several clauses"))
         return outcome
     try:
-        tree = environment().parse(source)
+        tree = parsed(source)
     except TemplateSyntaxError as error:
         says = f"the braces cannot be read: {error.message}"
         outcome.complaints.append(Complaint(error.lineno, says, "see how other clauses do it"))

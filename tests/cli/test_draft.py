@@ -8,7 +8,7 @@ import pytest
 
 from specwriter.cli import exit_codes
 from specwriter.cli.main import outcome
-from tests.support import EXAMPLES, text_of
+from tests.support import EXAMPLES, patched, text_of
 
 CLEAN = EXAMPLES / "urban-grinding" / "job.yaml"
 CLASHING = EXAMPLES / "as-received" / "job.yaml"
@@ -88,10 +88,15 @@ def test_nothing_is_left_behind_when_a_file_is_in_the_way(tmp_path: Path) -> Non
 def test_requirements_that_no_clause_states_are_counted(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    job = tmp_path / "runway.yaml"
-    job.write_text(text_of("runway_grooving"), encoding="utf-8")
+    job, own = tmp_path / "job.yaml", tmp_path / "own" / "common" / "residue.md"
+    job.write_text(patched(text_of("runway_grooving"), {"residue.ph": "6.0 to 9.0"}), "utf-8")
+    own.parent.mkdir(parents=True)
+    own.write_text(
+        "---\nid: common.residue\ntitle: R\npart: construction\norder: 600\n---\nR.\n", "utf-8"
+    )
 
-    code = outcome(["draft", str(job), "--to", str(tmp_path / "out")])
+    arguments = ["draft", str(job), "--to", str(tmp_path / "out")]
+    code = outcome([*arguments, "--clauses", str(tmp_path / "own")])
 
     assert code == exit_codes.OK
     assert "no clause states" in capsys.readouterr().err
