@@ -210,7 +210,7 @@ def _bottom_width(each: Dimension, at: _Layout) -> Iterator[str]:
         yield line((x, at.bottom + 3), (x, y + 5), colour=FAINT, width=0.7)
     strokes, text_at = level(x1, x2, y)
     yield strokes
-    yield label((text_at, y), f"{each.name} {each.label}", back=CONCRETE)
+    yield label((text_at, y), f"{each.name} {each.label}")
 
 
 def _bar(section: Section, scale: float, at: _Layout, y: float) -> Iterator[str]:
