@@ -141,10 +141,10 @@ def check_result(
 
 
 def _is_inside(goal: Interval, allowed: Interval) -> bool:
-    """True when all that is allowed lies inside the limits: proved, the rounding included."""
-    low_ok = not goal.low or (allowed.low is not None and allowed.low >= goal.low)
-    return low_ok and (
-        goal.high is None or (allowed.high is not None and allowed.high <= goal.high)
+    """True when all that floating point allows lies inside the limits, by more than a hair."""
+    return all(
+        end is not None and (end - limit) * side <= -abs(limit) * _HAIR
+        for side, limit, end in sides(goal, allowed)
     )
 
 

@@ -83,10 +83,10 @@ def _depth(depth: Any, at: Mapping[str, Any]) -> Any:
 
 
 def _spacing(depth: Any, at: Mapping[str, Any]) -> Any:
-    # However wide the lands are, the depth does not fall below that of the lands themselves.
-    if depth <= at[LAND]:
-        return None
-    return (_mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / (depth - at[LAND])
+    # Wider lands only bring the depth nearer to that of the lands themselves: no spacing takes
+    # it to the other side.
+    found = (_mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / (depth - at[LAND])
+    return found if found > 0 else None
 
 
 def _land(depth: Any, at: Mapping[str, Any]) -> Any:
