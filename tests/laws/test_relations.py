@@ -79,6 +79,8 @@ def test_a_function_keeps_every_point_that_it_allows(
     except (ZeroDivisionError, ValueError, OverflowError):
         return
     width, spacing = point.get("groove.width", Fraction(0)), point.get("groove.spacing")
+    if point.get("groove.width_at_bottom", Fraction(0)) > width:
+        return
     if output < 0 or (spacing is not None and spacing * 19 < width * 20):
         return
     point[shape.output] = output

@@ -44,24 +44,30 @@ def value(at: Mapping[str, Any]) -> Any:
     return (_mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / at[SPACING] + at[LAND]
 
 
-def _above_land(at: Mapping[str, Interval], share_of_depth: int) -> int:
-    """Whether the groove (or half of it) is deeper than the land is rough: the sign of a wider
-    groove."""
+def _deeper(at: Mapping[str, Interval], deep: int, shallow: int) -> int:
+    """1 where the groove is at least ``deep`` times as deep as the land is rough, -1 where at
+    most ``shallow`` times; 0 where it may be either."""
     depth, land = at[DEPTH], at[LAND]
-    if depth.low is not None and land.high is not None and depth.low >= share_of_depth * land.high:
+    if depth.low is not None and land.high is not None and depth.low >= deep * land.high:
         return 1
-    if depth.high is not None and depth.high <= share_of_depth * (land.low or 0):
+    if depth.high is not None and depth.high <= shallow * (land.low or 0):
         return -1
     return 0
 
 
 def signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
     """Deeper grooves add, and rougher lands where there are lands; a wider groove or a closer
-    spacing adds where the groove is deeper than the land is rough."""
-    wider = _above_land(at, 2 if BOTTOM in at else 1)
+    spacing adds where the groove is deeper than the land is rough. Half of a trapezoid's width
+    is at the bottom, which is not wider than the top."""
+    twice = 2 if BOTTOM in at else 1
     width, spacing = at[WIDTH].high, at[SPACING].low
     has_lands = width is not None and spacing is not None and spacing >= width
-    found: dict[str, int | None] = {WIDTH: wider, DEPTH: 1, SPACING: -wider, LAND: int(has_lands)}
+    found: dict[str, int | None] = {
+        WIDTH: _deeper(at, twice, twice),
+        DEPTH: 1,
+        SPACING: -_deeper(at, twice, 1),
+        LAND: int(has_lands),
+    }
     return found | ({BOTTOM: 1} if BOTTOM in at else {})
 
 
