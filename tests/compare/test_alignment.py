@@ -59,12 +59,12 @@ def test_the_only_stretch_is_compared_however_much_it_changed() -> None:
 def test_an_area_under_another_id_is_followed() -> None:
     data = data_of(GROOVING)
     data["areas"]["harrow_deck"] = data["areas"].pop("deck")
-    data["areas"]["harrow_deck"]["groove"]["spacing"] = "1 in"
+    data["areas"]["harrow_deck"]["groove"]["spacing"] = "1 in ± 1/32 in"
 
     moved, spacing = compare(edition(GROOVING), build_job(data)).changes
 
     assert moved.sense is Sense.MOVED
-    assert told(spacing) == ("shifted", "groove spacing, centre to centre", "3/4 in", "1 in")
+    assert told(spacing) == ("shifted", "groove spacing, centre to centre", "3/4 in ± 1/32 in", "1 in ± 1/32 in")
     assert spacing.area == "harrow_deck"
 
 

@@ -18,7 +18,7 @@ RURAL = "rural-grooving"
     ("patches", "material"),
     [
         ({"areas.mainline.groove.depth": "1/8 in to 3/16 in"}, True),
-        ({"areas.mainline.groove.spacing": "19.05 mm"}, False),
+        ({"areas.mainline.groove.spacing": "19.05 mm ± 0.79 mm"}, False),
         ({"areas.mainline.name": "Route 9 lanes"}, False),
         ({"pay_items.grooving.unit": "SF"}, True),
         ({"conditions.slab_thickness": "9 in"}, True),

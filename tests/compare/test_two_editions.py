@@ -16,7 +16,7 @@ from tests.support import patched, text_of
 MAIN, DECK = "areas.mainline", "areas.deck"
 REVISION = {
     f"{MAIN}.groove.depth": "1/8 in to 3/16 in",
-    f"{MAIN}.groove.spacing": "19 mm",
+    f"{MAIN}.groove.spacing": "19.1 mm ± 0.8 mm",
     f"{MAIN}.testing.groove_spacing.statistic": "each",
     f"{MAIN}.testing.groove_depth.remedy": "saw the same grooves twice more",
     f"{DECK}.coverage.joint_offset": "at most 6 in",

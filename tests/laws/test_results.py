@@ -1,0 +1,127 @@
+"""Laws of clashes, witnesses and tightenings, held against the SMT solver (see ``judge``)."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import Any
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from specwriter.quantity import Interval
+from specwriter.reconcile import reconcile
+from specwriter.reconcile.assure import beyond, rest_of, sides
+from specwriter.reconcile.system import system_of
+from specwriter.reconcile.verdict import Verdict
+from tests.laws.judge import Judge
+from tests.laws.systems import contracts, patches
+from tests.support import job
+
+SOME = settings(max_examples=120, deadline=None)
+
+
+def verdicts_on(keys: dict[str, Any]) -> tuple[Verdict, ...]:
+    return reconcile(job("longitudinal_grooving", patches(keys))).verdicts
+
+
+def outcomes(keys: dict[str, Any]) -> list[tuple[str, tuple[str, ...]]]:
+    """Outcomes with the variables that they are about, in alphabetical order."""
+    found = []
+    for each in verdicts_on(keys):
+        members = each.clash.members if each.clash else ()
+        about = [each.result.target] if each.result else members
+        if each.outcome != "idle":
+            found.append((each.outcome, tuple(sorted(one.variable for one in about))))
+    return sorted(found)
+
+
+@SOME
+@given(contracts())
+def test_a_clash_is_impossible_and_has_no_member_to_spare(keys: dict[str, Any]) -> None:
+    for verdict in verdicts_on(keys):
+        clash = verdict.clash
+        if clash is None or clash.nominal_only or not clash.is_proof:
+            continue
+        judge = Judge(clash.members, clash.relations)
+        stated = [(each.variable, each.reading) for each in clash.members]
+
+        assert judge.verdict(stated) != "sat"
+        for spared in range(len(stated)):
+            assert judge.verdict(stated[:spared] + stated[spared + 1 :]) != "unsat"
+
+
+@SOME
+@given(contracts())
+def test_a_tightening_assures_the_result_and_half_of_it_does_not(keys: dict[str, Any]) -> None:
+    built = job("longitudinal_grooving", patches(keys))
+    system = system_of(built, built.areas["mainline"])
+    verdicts = reconcile(built).verdicts
+    if any(each.clash for each in verdicts):
+        return
+    for verdict in verdicts:
+        check = verdict.result
+        if check is None or not check.tightenings:
+            continue
+        rest = rest_of(check.target, system.requirements, system.relations)
+        judge = Judge(system.requirements, rest.relations)
+        failing = [
+            (check.target.variable, beyond(side, limit))
+            for side, limit, _ in sides(check.target.interval, Interval(None, None))
+        ]
+        for each in check.tightenings:
+            others = [
+                (one.variable, one.interval if rest.exact else one.reading)
+                for one in rest.requirements
+                if one is not each.member
+            ]
+            whole = [*others, (each.member.variable, each.to)]
+            half = [*others, (each.member.variable, halfway(each.member.interval, each.to))]
+            assert all(judge.verdict([*whole, one]) != "sat" for one in failing)
+            assert any(judge.verdict([*half, one]) != "unsat" for one in failing)
+
+
+def halfway(wide: Interval, narrow: Interval) -> Interval:
+    """Each end moved half as far."""
+    low, high = wide.low or Fraction(0), wide.high
+    return Interval(
+        (low + (narrow.low or 0)) / 2,
+        None if high is None else (high + narrow.high) / 2 if narrow.high is not None else high,
+    )
+
+
+def in_millimetres(value: Any) -> Any:
+    """The same values in the other unit, exactly: 1/64 in is 0.396875 mm."""
+    if isinstance(value, dict):
+        return {key: in_millimetres(each) for key, each in value.items()}
+    if not str(value).endswith(" in"):
+        return value
+    metric = re.sub(r"(\d+)/64 in", lambda found: f"{int(found[1]) * 0.396875:.6f} mm", value)
+    return metric.replace(" mm to", " mm to")
+
+
+@SOME
+@given(contracts())
+def test_the_unit_written_changes_nothing(keys: dict[str, Any]) -> None:
+    assert outcomes(in_millimetres(keys)) == outcomes(keys)
+
+
+@SOME
+@given(contracts(), st.randoms())
+def test_the_order_of_the_keys_changes_no_outcome(keys: dict[str, Any], random: Any) -> None:
+    order = list(keys)
+    random.shuffle(order)
+
+    assert outcomes({key: keys[key] for key in order}) == outcomes(keys)
+
+
+@SOME
+@given(contracts(), st.integers(6, 30))
+def test_another_requirement_never_makes_the_impossible_possible(
+    keys: dict[str, Any], count: int
+) -> None:
+    before = any(each.outcome == "impossible" for each in verdicts_on(keys))
+    more = keys | {"also_stated": [{"in": "Drawing 3", "groove": {"per_foot": f"{count} per ft"}}]}
+    after = any(each.outcome == "impossible" for each in verdicts_on(more))
+
+    assert after or not before
