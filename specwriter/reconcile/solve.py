@@ -16,7 +16,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, propagate, rough, users_of
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.variables import is_whole
+from specwriter.reconcile.variables import is_outcome, is_whole
 
 BUDGET = 400
 """Propagations spent on one question before it is left undecided."""
@@ -115,6 +115,7 @@ class _Search:
         self.relations = relations
         names = dict.fromkeys(name for each in relations for name in each.variables)
         computed = {name for each in relations for name in each.shape.only_computed}
+        computed |= {name for name in names if is_outcome(name)}
         free = sorted((name for name in names if name not in computed), key=_whole_first)
         self.orders = tuple([*order, *computed] for order in (free, free[::-1]))
         self.left = BUDGET
@@ -173,6 +174,10 @@ def _is_settled(interval: Interval) -> bool:
 def _candidates(name: str, interval: Interval) -> tuple[Fraction, ...]:
     """Values to try: both ends; something above the lower end where there is no upper one."""
     low, high = interval.low or Fraction(0), interval.high
+    if isinstance(low, float) and high is not None:
+        # The ends were moved outwards by the rounding: a hair inside lies what they stand for.
+        hair = abs(high) * 1e-11 + 1e-14
+        return (high, low) if high - low < 4 * hair else (high - hair, low + hair)
     if high is None:
         beyond = low + 1 if is_whole(name) else 2 * low if low else Fraction(1, 100)
         return (beyond, low)

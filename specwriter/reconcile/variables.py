@@ -134,6 +134,11 @@ def label(name: str) -> str:
     return VARIABLES[name].label
 
 
+def is_outcome(name: str) -> bool:
+    """True for what follows from the rest: a result, or a value that is only computed."""
+    return name in VARIABLES and VARIABLES[name].role in ("result", "computed")
+
+
 def is_whole(name: str) -> bool:
     """True for a count, which has no values between whole numbers."""
     return name in VARIABLES and VARIABLES[name].whole

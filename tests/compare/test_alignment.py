@@ -64,7 +64,12 @@ def test_an_area_under_another_id_is_followed() -> None:
     moved, spacing = compare(edition(GROOVING), build_job(data)).changes
 
     assert moved.sense is Sense.MOVED
-    assert told(spacing) == ("shifted", "groove spacing, centre to centre", "3/4 in ± 1/32 in", "1 in ± 1/32 in")
+    assert told(spacing) == (
+        "shifted",
+        "groove spacing, centre to centre",
+        "3/4 in ± 1/32 in",
+        "1 in ± 1/32 in",
+    )
     assert spacing.area == "harrow_deck"
 
 

@@ -46,7 +46,9 @@ def test_a_new_revision_and_date_need_no_remark() -> None:
 
 
 def test_a_restatement_alone_is_no_new_content() -> None:
-    assert compare(edition(GROOVING), edition(GROOVING, {SPACING: "19.1 mm ± 0.8 mm"})).remarks == ()
+    assert (
+        compare(edition(GROOVING), edition(GROOVING, {SPACING: "19.1 mm ± 0.8 mm"})).remarks == ()
+    )
 
 
 def test_other_governing_units_are_pointed_out() -> None:

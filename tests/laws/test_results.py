@@ -6,7 +6,7 @@ import re
 from fractions import Fraction
 from typing import Any
 
-from hypothesis import given, settings
+from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
 from specwriter.quantity import Interval
@@ -18,7 +18,7 @@ from tests.laws.judge import Judge
 from tests.laws.systems import contracts, patches
 from tests.support import job
 
-SOME = settings(max_examples=120, deadline=None)
+SOME = settings(max_examples=120, deadline=None, phases=[Phase.generate])
 
 
 def verdicts_on(keys: dict[str, Any]) -> tuple[Verdict, ...]:

@@ -67,7 +67,7 @@ def test_json_bounds_each_figure_and_places_its_inputs(capsys: pytest.CaptureFix
     # 0.090 in of 25/32 in to 0.100 in of 23/32 in
     assert (kerf["low"], kerf["high"]) == (11.52, pytest.approx(13.9130435))
     assert kerf["unit"] == "percent"
-    assert [each["line"] for each in kerf["inputs"]] == [53, 55]
+    assert [each["line"] for each in kerf["inputs"]] == [55, 57]
     assert all(each["because"] for each in answer["waiting"])
 
 
