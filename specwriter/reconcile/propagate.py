@@ -17,8 +17,8 @@ STEPS = 40
 """Looks at each relation, on average; stopping early is sound, only less sharp."""
 _ROUNDING, _TINY = 1e-12, 1e-15
 _FINE, _LONG = 10**18, 10**40
-_WORTH = 1e-6
-"""A narrowing by a smaller share of the width is not followed up: it could go on for ever."""
+_WORTH = 10**6
+"""A narrowing by less than one part in so many is not followed up: it could go on for ever."""
 
 
 def rough(box: Box) -> Box:
@@ -133,7 +133,7 @@ def _is_worth(before: Interval, after: Interval) -> bool:
     if before.high is None or after.high is None or before.low is None or after.low is None:
         if (before.high is None) != (after.high is None):
             return True
-        moved = (after.low or 0) - (before.low or 0)
-        return moved > float(abs(after.low or 0)) * _WORTH
+        moved = (after.low or Fraction(0)) - (before.low or Fraction(0))
+        return moved * _WORTH > abs(after.low or Fraction(0))
     width = before.high - before.low
-    return width - (after.high - after.low) > width * _WORTH
+    return (width - (after.high - after.low)) * _WORTH > width

@@ -18,7 +18,7 @@ from tests.laws.judge import Judge
 from tests.laws.systems import contracts, patches
 from tests.support import job
 
-SOME = settings(max_examples=120, deadline=None, phases=[Phase.generate])
+SOME = settings(max_examples=25, deadline=None, phases=[Phase.generate])
 
 
 def verdicts_on(keys: dict[str, Any]) -> tuple[Verdict, ...]:

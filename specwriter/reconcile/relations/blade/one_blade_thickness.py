@@ -4,4 +4,4 @@ from __future__ import annotations
 
 from specwriter.reconcile.one_thickness import one_thickness
 
-RELATION = one_thickness("one-blade-thickness", "blade", "blade")
+RELATIONS = one_thickness("one-blade-thickness", "blade", "blade", "land.width")

@@ -4,4 +4,6 @@ from __future__ import annotations
 
 from specwriter.reconcile.one_thickness import one_thickness
 
-RELATION = one_thickness("one-flush-grind-thickness", "flush_grind", "flush grind")
+RELATIONS = one_thickness(
+    "one-flush-grind-thickness", "flush_grind", "flush grind", "flush_grind.land"
+)
