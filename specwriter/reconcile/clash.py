@@ -9,7 +9,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.propagate import box_of, propagate
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import is_refuted, solve
+from specwriter.reconcile.solve import is_refuted, seems_solvable, solve
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,11 +61,14 @@ def search(requirements: Sequence[Requirement], relations: Sequence[Relation]) -
     """Every clash that is not explained by one found before, and what is left."""
     found: list[Clash] = []
     left = list(requirements)
-    while (answer := solve(left, relations)).refuted:
+    while is_refuted(left, relations):
         members = _smallest(left, relations)
         found.append(_clash(members, relations))
         left = _without_one(left, members, relations)
-    return Findings(clashes=tuple(found), left=tuple(left), decided=answer.solution is not None)
+    decided = seems_solvable(left, relations, exact=False) or (
+        solve(left, relations).solution is not None
+    )
+    return Findings(clashes=tuple(found), left=tuple(left), decided=decided)
 
 
 def _smallest(

@@ -66,8 +66,14 @@ def seems_solvable(
 
 
 def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> bool:
-    """True when the requirements, with their rounding granted, are proved impossible."""
-    return solve(requirements, relations).refuted
+    """True when the requirements, with their rounding granted, are proved impossible.
+
+    Where floating point finds a choice that meets them all, no proof is looked for.
+    """
+    used = connected((each.variable for each in requirements), relations)
+    if seems_solvable(requirements, used, exact=False):
+        return False
+    return solve(requirements, used).refuted
 
 
 def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[Relation, ...]:
