@@ -15,12 +15,16 @@ from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.verdict import AreaVerdicts, ResultCheck, Standing
 
 Row = tuple[str, str, str, str]
+ANYTHING = "anything"
 HEAD = ("required", "the rest allows", "verdict")
 
 
 def rows_of(area: AreaVerdicts) -> list[Row]:
-    """Name, requirement as written, what the rest allows, verdict with margin or witness."""
-    return [_row(each) for each in area.table]
+    """Name, requirement as written, what the rest allows, verdict with margin or witness.
+
+    A requirement that holds whatever the rest is has no row.
+    """
+    return [row for row in map(_row, area.table) if row[2:] != (ANYTHING, "holds")]
 
 
 def _row(standing: Standing) -> Row:
@@ -36,7 +40,7 @@ def _row(standing: Standing) -> Row:
 def _allowed(standing: Standing) -> str:
     interval = neat(standing.allowed)
     if not interval.low and interval.high is None:
-        return "anything"
+        return ANYTHING
     if standing.outcome == "impossible" and interval.is_empty:
         return "nothing"
     return show_interval_like(

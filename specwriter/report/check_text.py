@@ -47,7 +47,7 @@ def check_text(result: CheckResult, *, colour: bool = False, every_check: bool =
     blocks += [_finding(result, each, colour) for each in grouped(result.findings)]
     blocks += [_accepted(result, each) for each in result.accepted]
     blocks += [_defect(each) for each in result.defects]
-    blocks += ["\n".join(_table(each)) for each in result.areas if each.table]
+    blocks += ["\n".join(_table(each)) for each in result.areas if rows_of(each)]
     blocks.append("\n".join(_closing(result, every_check)))
     return "\n\n".join(blocks) + "\n"
 
