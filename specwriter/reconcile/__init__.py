@@ -10,4 +10,4 @@ __all__ = ["Reconciliation", "Verdict", "findings_of", "reconcile"]
 
 def findings_of(reconciliation: Reconciliation) -> tuple[Finding, ...]:
     """Every verdict that somebody must act on, as a finding."""
-    return findings_from(reconciliation.verdicts)
+    return findings_from(each for area in reconciliation.areas for each in area.judged)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.assure import check_result, producer, rest_of, unknown_inputs
@@ -15,15 +15,27 @@ from specwriter.reconcile.tighten import needed_of, tightenings
 from specwriter.reconcile.verdict import Outcome, Standing, Verdict
 
 
-def judge(system: System) -> tuple[list[Verdict], list[Standing]]:
-    """Verdicts and the rows of the table."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Judged:
+    """A system with its verdicts; ``left`` are the requirements without the ones that clash."""
+
+    system: System
+    left: tuple[Requirement, ...]
+    verdicts: tuple[Verdict, ...]
+
+    def table(self) -> Iterator[Standing]:
+        """A row for each requirement, with the limits that are idle."""
+        for each in self.system.requirements:
+            yield _standing(self.system, each, self.left, self.verdicts)
+
+
+def judge(system: System) -> Judged:
+    """The clashes of a system, and its results held against the rest."""
     exact = system.is_sound(exact=True)
     clashes, left = ([], system.requirements) if exact else _clashes(system)
     whole = replace(system, requirements=left)
-    verdicts = [*clashes, *_results(whole, clashes, exact)]
-    table = [_standing(system, each, left, verdicts) for each in system.requirements]
-    idle = [each.verdict for each in table if each.outcome == "idle" and each.verdict]
-    return [*verdicts, *idle], table
+    verdicts = (*clashes, *_results(whole, clashes, exact))
+    return Judged(system=system, left=left, verdicts=verdicts)
 
 
 def _clashes(system: System) -> tuple[list[Verdict], tuple[Requirement, ...]]:

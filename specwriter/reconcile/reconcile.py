@@ -11,7 +11,7 @@ from specwriter.reconcile.judge import judge
 from specwriter.reconcile.registry import all_waits
 from specwriter.reconcile.requirement import and_list
 from specwriter.reconcile.system import System, parts_of, system_of
-from specwriter.reconcile.variables import ORDER, label
+from specwriter.reconcile.variables import label
 from specwriter.reconcile.verdict import AreaVerdicts, Reconciliation
 
 
@@ -23,11 +23,10 @@ def reconcile(job: Job) -> Reconciliation:
 def _area(job: Job, area: Area) -> AreaVerdicts:
     system = system_of(job, area)
     parts = [judge(part) for part in parts_of(system)]
-    rows = [row for _, table in parts for row in table]
     return AreaVerdicts(
         area=area.id,
-        verdicts=tuple(each for verdicts, _ in parts for each in verdicts),
-        table=tuple(sorted(rows, key=lambda row: ORDER[row.requirement.variable])),
+        judged=tuple(each for part in parts for each in part.verdicts),
+        rows=lambda: (row for part in parts for row in part.table()),
         not_run=(*_unread(job, area), *_not_run(system)),
         ran=tuple(_ran(system)),
     )

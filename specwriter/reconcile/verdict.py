@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 from typing import Literal
 
 from specwriter.diagnostic import NotRun
@@ -11,6 +13,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.clash import Clash
 from specwriter.reconcile.relation import Relation
 from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.variables import ORDER
 
 Outcome = Literal[
     "impossible", "not expected", "not assured", "assured", "idle", "not decided", "holds"
@@ -86,15 +89,30 @@ class Standing:
     verdict: Verdict | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class AreaVerdicts:
-    """Everything that reconciling found on one area."""
+    """Everything that reconciling found on one area.
+
+    ``judged`` are the clashes and the results; the table, and the idle limits that it shows, are
+    worked out by ``rows`` when somebody asks for them.
+    """
 
     area: str
-    verdicts: tuple[Verdict, ...]
-    table: tuple[Standing, ...]
+    judged: tuple[Verdict, ...]
+    rows: Callable[[], Iterable[Standing]]
     not_run: tuple[NotRun, ...]
     ran: tuple[str, ...]
+
+    @cached_property
+    def table(self) -> tuple[Standing, ...]:
+        """What is required, what the rest allows, and the outcome, in the order of variables."""
+        return tuple(sorted(self.rows(), key=lambda row: ORDER[row.requirement.variable]))
+
+    @property
+    def verdicts(self) -> tuple[Verdict, ...]:
+        """Clashes and results, then the limits that are idle."""
+        idle = (each.verdict for each in self.table if each.outcome == "idle")
+        return (*self.judged, *(each for each in idle if each is not None))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
