@@ -118,7 +118,6 @@ VARIABLES: dict[str, Variable] = {
     "ride.profile_index_0_2": _result("profile index, 0.2 in band", "at_most", "in/mi"),
     "straightedge.tolerance": _result("gap under the straightedge", "at_most"),
     "ride.long_waves": _computed("roughness of the long waves left", "in/mi"),
-    "texture_depth.of_grooves": _computed("texture depth of the grooves alone"),
     "coverage.reach": _computed("width that the passes cover", "m"),
     "blade.stack": _computed("width of the blade stack", "m"),
 }

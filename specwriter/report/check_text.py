@@ -12,7 +12,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections import defaultdict
 from collections.abc import Iterator
 
@@ -23,12 +22,18 @@ from specwriter.report.carried import carried_text
 from specwriter.report.fault_text import fault_text
 from specwriter.report.grouping import grouped
 from specwriter.report.result import CheckResult
-from specwriter.report.sentences import CAUTION, counted, grades, ways_out
+from specwriter.report.sentences import (
+    CAUTION,
+    INDENT,
+    WIDTH,
+    counted,
+    grades,
+    ways_out,
+    wrapped,
+)
 from specwriter.rules import Defect
 from specwriter.rules.acceptance import AcceptedFinding
 
-WIDTH = 96
-_INDENT = "   "
 _COLOURS = {
     Grade.CONFLICT: "\033[1;31m",
     Grade.OPEN: "\033[1;35m",
@@ -67,11 +72,11 @@ def _finding(result: CheckResult, finding: Finding, colour: bool) -> str:
     if colour:
         lines[0] = _COLOURS[finding.grade] + word + _PLAIN + lines[0].removeprefix(word)
     lines += _places(result, finding)
-    lines.append(_wrapped(finding.says))
+    lines.append(wrapped(finding.says))
     if finding.settle:
-        lines.append(_wrapped(f"To settle: {ways_out(finding.settle)}"))
+        lines.append(wrapped(f"To settle: {ways_out(finding.settle)}"))
     if finding.sources:
-        lines.append(_wrapped(f"Basis: {finding.basis}. Source: {'; '.join(finding.sources)}."))
+        lines.append(wrapped(f"Basis: {finding.basis}. Source: {'; '.join(finding.sources)}."))
     return "\n".join(lines)
 
 
@@ -92,7 +97,7 @@ def _places(result: CheckResult, finding: Finding) -> Iterator[str]:
     place = max((len(row[0]) for row in rows), default=0)
     label = max((len(row[1]) for row in rows), default=0)
     for row in rows:
-        yield f"{_INDENT}{row[0]:{place}}   {row[1]:{label}}   {row[2]}"
+        yield f"{INDENT}{row[0]:{place}}   {row[1]:{label}}   {row[2]}"
 
 
 def _accepted(result: CheckResult, accepted: AcceptedFinding) -> str:
@@ -100,13 +105,13 @@ def _accepted(result: CheckResult, accepted: AcceptedFinding) -> str:
     until = f", until {entry.until}" if entry.until else ""
     lines = _head(f"ACCEPTED {accepted.finding.grade.value}", accepted.finding)
     lines += _places(result, accepted.finding)
-    lines.append(_wrapped(accepted.finding.says))
-    lines.append(_wrapped(f"Accepted by {entry.by} on {entry.on}{until}: {entry.because}"))
+    lines.append(wrapped(accepted.finding.says))
+    lines.append(wrapped(f"Accepted by {entry.by} on {entry.on}{until}: {entry.because}"))
     return "\n".join(lines)
 
 
 def _defect(defect: Defect) -> str:
-    return _wrapped(
+    return wrapped(
         f"DEFECT OF THIS PROGRAM: the check {defect.slug} broke ({defect.error}); the other checks "
         "ran. Please report it with the job file.",
         "",
@@ -120,11 +125,11 @@ def _table(area: AreaVerdicts) -> Iterator[str]:
     for row in rows:
         cells = [f"{cell:{width}}" for cell, width in zip(row[:3], widths, strict=True)]
         opening = "  ".join([*cells, ""])
-        room = opening if len(opening) < WIDTH - 24 else _INDENT * 2
+        room = opening if len(opening) < WIDTH - 24 else INDENT * 2
         if room is not opening:
             yield opening.rstrip()
             opening = room
-        yield _wrapped(row[3], opening, " " * len(opening))
+        yield wrapped(row[3], opening, " " * len(opening))
 
 
 def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:
@@ -133,13 +138,13 @@ def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:
         yield "Not checked:"
         yield from (_not_run(each) for each in result.not_run)
     elif result.not_run:
-        yield _wrapped(f"Not checked: {'; '.join(_reasons(result.not_run))}.", "", _INDENT)
-    yield _wrapped(CAUTION, "")
+        yield wrapped(f"Not checked: {'; '.join(_reasons(result.not_run))}.", "", INDENT)
+    yield wrapped(CAUTION, "")
 
 
 def _not_run(each: NotRun) -> str:
     where = f" in {each.area}" if each.area else ""
-    return _wrapped(f"{each.slug}{where}: {each.because}", _INDENT, _INDENT * 2)
+    return wrapped(f"{each.slug}{where}: {each.because}", INDENT, INDENT * 2)
 
 
 def _reasons(not_run: tuple[NotRun, ...]) -> Iterator[str]:
@@ -153,14 +158,3 @@ def _reasons(not_run: tuple[NotRun, ...]) -> Iterator[str]:
     for because, waiting in slugs.items():
         where = f" in {', '.join(areas[because])}" if areas[because] else ""
         yield f"{because}{where} ({counted(len(waiting), 'check', 'checks')})"
-
-
-def _wrapped(text: str, opening: str = _INDENT, following: str | None = None) -> str:
-    return textwrap.fill(
-        text,
-        WIDTH,
-        initial_indent=opening,
-        subsequent_indent=opening if following is None else following,
-        break_long_words=False,
-        break_on_hyphens=False,
-    )

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Iterable, Sequence
 
 from specwriter.diagnostic import Finding, Grade
 
+WIDTH = 96
+INDENT = "   "
 CAUTION = (
     "This report finds what its checks look for and nothing else. Local codes, the agency's own "
     "requirements and the licensed engineer of record govern."
@@ -38,3 +41,15 @@ def grades(findings: Iterable[Finding]) -> str:
 def ways_out(settle: Sequence[str]) -> str:
     """The ways to settle a finding, as one sentence."""
     return ", or ".join(way.rstrip(".") for way in settle) + "."
+
+
+def wrapped(text: str, opening: str = INDENT, following: str | None = None) -> str:
+    """A paragraph of a report, indented; ``following`` indents all lines but the first."""
+    return textwrap.fill(
+        text,
+        WIDTH,
+        initial_indent=opening,
+        subsequent_indent=opening if following is None else following,
+        break_long_words=False,
+        break_on_hyphens=False,
+    )

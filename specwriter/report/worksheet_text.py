@@ -11,12 +11,10 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator
 
-from specwriter.report.check_text import WIDTH
 from specwriter.report.fault_text import fault_text
-from specwriter.report.sentences import counted
+from specwriter.report.sentences import INDENT, WIDTH, counted, wrapped
 from specwriter.report.worksheet_result import WorksheetResult
 from specwriter.source import Source
 from specwriter.trade.formula import ALWAYS
@@ -27,7 +25,6 @@ NOTICE = (
     "its formula where it is valid. Indications prove nothing. Local codes and the licensed "
     "engineer of record govern."
 )
-_INDENT = "   "
 
 
 def worksheet_text(result: WorksheetResult) -> str:
@@ -64,12 +61,12 @@ def _figure(source: Source, figure: Figure) -> Iterator[str]:
         yield figure.value.rjust(WIDTH)
     else:
         yield figure.title + figure.value.rjust(room)
-    yield _wrapped(figure.formula)
+    yield wrapped(figure.formula)
     yield from _inputs(source, figure)
     valid = "" if figure.validity == ALWAYS else f" Valid: {figure.validity}."
-    yield _wrapped(f"Source: {figure.source}.{valid}")
+    yield wrapped(f"Source: {figure.source}.{valid}")
     if figure.note:
-        yield _wrapped(f"Note: {figure.note}.")
+        yield wrapped(f"Note: {figure.note}.")
 
 
 def _inputs(source: Source, figure: Figure) -> Iterator[str]:
@@ -77,7 +74,7 @@ def _inputs(source: Source, figure: Figure) -> Iterator[str]:
     place = max((len(row[0]) for row in rows), default=0)
     label = max((len(row[1]) for row in rows), default=0)
     for row in rows:
-        yield f"{_INDENT}{row[0]:{place}}   {row[1]:{label}}   {row[2]}"
+        yield f"{INDENT}{row[0]:{place}}   {row[1]:{label}}   {row[2]}"
 
 
 def _waiting(worksheet: Worksheet) -> Iterator[str]:
@@ -88,20 +85,9 @@ def _waiting(worksheet: Worksheet) -> Iterator[str]:
 
 def _wait(each: Waiting) -> str:
     where = f" in {each.area}" if each.area else ""
-    return _wrapped(f"{each.title}{where}: {each.because}.", "", _INDENT)
+    return wrapped(f"{each.title}{where}: {each.because}.", "", INDENT)
 
 
 def _closing(source: Source, worksheet: Worksheet) -> str:
     done = counted(len(worksheet.figures), "figure", "figures")
-    return f"{source.file}: {done}; {len(worksheet.waiting)} not computed.\n" + _wrapped(NOTICE, "")
-
-
-def _wrapped(text: str, opening: str = _INDENT, following: str | None = None) -> str:
-    return textwrap.fill(
-        text,
-        WIDTH,
-        initial_indent=opening,
-        subsequent_indent=opening if following is None else following,
-        break_long_words=False,
-        break_on_hyphens=False,
-    )
+    return f"{source.file}: {done}; {len(worksheet.waiting)} not computed.\n" + wrapped(NOTICE, "")
