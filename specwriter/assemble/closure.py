@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterator
+from functools import cache
 from typing import Any, Literal, get_args, get_origin
 
 from specwriter.assemble.clause import LibraryClause
@@ -37,10 +39,11 @@ def unexpressed(
 
 def expresses(clause: LibraryClause, path: str, job: Job) -> bool:
     """True when a clause declares that it states the value at ``path``."""
-    keys = path.split(".")
-    if keys[0] == "areas" and clause.textures and job.areas[keys[1]].texture not in clause.textures:
+    if not _declared(clause.expresses).match(path):
         return False
-    return any(_begins(keys, pattern.split(".")) for pattern in clause.expresses)
+    root, *keys = path.split(".")
+    areas = clause.textures if root == "areas" else ()
+    return not areas or job.areas[keys[0]].texture in areas
 
 
 def requirements(job: Job) -> Iterator[tuple[str, bool]]:
@@ -74,7 +77,8 @@ def _is_spelled(hint: Any, path: str) -> bool:
     return hint is Quantity or hint is str
 
 
-def _begins(keys: list[str], pattern: list[str]) -> bool:
-    return len(pattern) <= len(keys) and all(
-        want in ("*", key) for want, key in zip(pattern, keys, strict=False)
-    )
+@cache
+def _declared(patterns: tuple[str, ...]) -> re.Pattern[str]:
+    """Matches every path that one of the patterns begins; ``*`` stands for any one key."""
+    keys = (re.escape(pattern).replace(r"\*", "[^.]+") for pattern in patterns)
+    return re.compile(rf"(?:{'|'.join(keys)})(?:\.|$)" if patterns else r"(?!)")

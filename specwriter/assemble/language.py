@@ -1,20 +1,27 @@
-"""The language of clause bodies: a small, closed part of Jinja over the views of the job."""
+"""The language of clause bodies: a small, closed part of Jinja over the views of the job.
+
+Jinja reads a body; what it says is then looked up node by node. A body is read once in a
+process, so compiling it would take several times longer than this does.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from jinja2 import StrictUndefined, Template, Undefined, nodes, pass_context
-from jinja2.runtime import Context, LoopContext
-from jinja2.sandbox import ImmutableSandboxedEnvironment
+from jinja2 import Environment, nodes
 
 from specwriter.assemble import wording
 from specwriter.assemble.document import Block, Run
 from specwriter.assemble.page import Page, Phrase
-from specwriter.assemble.view import Figures, Keyed, Many, View
+from specwriter.assemble.view import Many
+
+Names = Mapping[str, Any]
+"""What the names in a clause stand for."""
+
+_JINJA = Environment(trim_blocks=True, lstrip_blocks=True, keep_trailing_newline=True)
 
 _COMPARISONS: Mapping[str, Callable[[Any, Any], bool]] = {
     "eq": lambda left, right: left == right,
@@ -22,8 +29,15 @@ _COMPARISONS: Mapping[str, Callable[[Any, Any], bool]] = {
     "in": lambda left, right: left in right,
 }
 
-PAGE = "_page"
-"""The name under which a clause's page rides along; the language has no such name."""
+_FILTERS: Mapping[str, Callable[..., Phrase]] = {
+    "both": lambda value, page: wording.both(value, page.job.project),
+    "limit": lambda value, page, *bound: wording.limit(value, page.job.project, *bound),
+    "written": lambda value, page: wording.written(value),
+    "words": lambda value, page: wording.in_words(value),
+}
+"""Each words one value; over a list with members, each of them."""
+
+FILTERS = (*_FILTERS, "and_list")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,78 +49,114 @@ class Register:
     """Takes the areas of the clause and its page."""
 
 
-class ClauseEnvironment(ImmutableSandboxedEnvironment):
-    """Reads keys of nouns and nothing else: no methods, no items, no globals of Jinja."""
+@dataclass(frozen=True, slots=True)
+class _Turn:
+    """Where a loop stands."""
 
-    def getattr(self, obj: Any, attribute: str) -> Any:
-        """A key of a noun or list of the job."""
-        if isinstance(obj, View | Many | Keyed | Figures):
-            return obj.read(attribute)
-        if isinstance(obj, LoopContext) and attribute in ("first", "last"):
-            return getattr(obj, attribute)
-        return self.undefined(obj=obj, name=attribute)
+    first: bool
+    last: bool
 
-    def getitem(self, obj: Any, argument: Any) -> Undefined:
-        """Nothing: clauses read by name only."""
-        return self.undefined(obj=obj, name=str(argument))
-
-
-@cache
-def environment() -> ClauseEnvironment:
-    """The one environment of a process."""
-    made = ClauseEnvironment(
-        undefined=StrictUndefined,
-        finalize=_finalize,
-        autoescape=False,
-        trim_blocks=True,
-        lstrip_blocks=True,
-        keep_trailing_newline=True,
-    )
-    made.globals = {"ref": _reference, "table": _reference}
-    made.filters = {
-        "both": _both,
-        "limit": _limit,
-        "written": _each(wording.written),
-        "words": _each(wording.in_words),
-        "and_list": wording.and_list,
-    }
-    made.tests = {}
-    return made
+    def read(self, key: str) -> bool:
+        return self.first if key == "first" else self.last
 
 
 @cache
 def parsed(source: str) -> nodes.Template:
     """The syntax tree of a body; raises as Jinja does."""
-    return environment().parse(source)
+    return _JINJA.parse(source)
 
 
-@cache
-def template(source: str) -> Template:
-    """A compiled body; the source must have passed ``subset.check``."""
-    return environment().from_string(source)
+def condition(expression: str) -> str:
+    """The template that is not empty when the expression is true."""
+    return "{% if " + expression + " %}yes{% endif %}"
 
 
-def render(source: str, names: Mapping[str, Any], page: Page) -> str:
-    """The Markdown of a body, with marks where values of the job stand."""
-    return template(source).render({**names, PAGE: page})
-
-
-def holds(expression: str, names: Mapping[str, Any]) -> bool:
+def holds(expression: str, names: Names) -> bool:
     """Whether a ``when`` expression is true for a job."""
-    source = condition(expression)
-    (test,) = parsed(source).body
-    if not isinstance(test, nodes.If) or any(test.test.find_all(nodes.Filter)):
-        return bool(template(source).render(names))
+    (test,) = parsed(condition(expression)).find_all(nodes.If)
     return bool(_value(test.test, names))
 
 
-def _value(node: nodes.Node, names: Mapping[str, Any]) -> Any:
-    """What an expression of a condition stands for; compiling each would take far longer."""
+def render(source: str, names: Names, page: Page) -> str:
+    """The Markdown of a body, with marks where values of the job stand.
+
+    The source must have passed ``subset.check``, which knows the same nodes as this does.
+    """
+    return "".join(_Writer(page).statements(parsed(source).body, names))
+
+
+@dataclass(frozen=True, slots=True)
+class _Writer:
+    page: Page
+
+    def statements(self, body: Sequence[nodes.Node], names: Names) -> Iterator[str]:
+        for node in body:
+            match node:
+                case nodes.Output():
+                    yield from (self.output(part, names) for part in node.nodes)
+                case nodes.If():
+                    yield from self.statements(_branch(node, names), names)
+                case nodes.For():
+                    yield from self.loop(node, names)
+
+    def output(self, node: nodes.Node, names: Names) -> str:
+        if isinstance(node, nodes.TemplateData):
+            return node.data
+        value = self.phrase(node, names)
+        if isinstance(value, Register):
+            return self.page.mark(value.build(names["areas"], self.page))
+        return self.page.mark(self.page.note(wording.written(value)))
+
+    def loop(self, node: nodes.For, names: Names) -> Iterator[str]:
+        assert isinstance(node.target, nodes.Name)
+        name, test = node.target.name, node.test
+        items = [
+            item
+            for item in _value(node.iter, names)
+            if test is None or _value(test, {**names, name: item})
+        ]
+        for index, item in enumerate(items):
+            turn = _Turn(index == 0, index == len(items) - 1)
+            yield from self.statements(node.body, {**names, name: item, "loop": turn})
+        if not items:
+            yield from self.statements(node.else_, names)
+
+    def phrase(self, node: nodes.Node, names: Names) -> Any:
+        """What is printed: a value, or its wording by a filter, or a reference."""
+        match node:
+            case nodes.Call():
+                (target,) = node.args
+                return Phrase((Run(text="", kind="reference", target=target.as_const()),))
+            case nodes.Filter():
+                return self.filtered(node, names)
+        return _value(node, names)
+
+    def filtered(self, node: nodes.Filter, names: Names) -> Any:
+        assert node.node is not None
+        value = self.phrase(node.node, names)
+        if node.name == "and_list":
+            return wording.and_list(value)
+        bound = [item.as_const() for item in node.args]
+        word = _FILTERS[node.name]
+        if isinstance(value, Many) and value:
+            return Many((word(item, self.page, *bound) for item in value), value.path)
+        return word(value, self.page, *bound)
+
+
+def _branch(node: nodes.If, names: Names) -> Sequence[nodes.Node]:
+    for case in (node, *node.elif_):
+        if _value(case.test, names):
+            return case.body
+    return node.else_
+
+
+def _value(node: nodes.Node, names: Names) -> Any:
+    """What an expression stands for."""
     match node:
         case nodes.Name():
             return names[node.name]
         case nodes.Getattr():
-            return environment().getattr(_value(node.node, names), node.attr)
+            return _value(node.node, names).read(node.attr)
         case nodes.Const():
             return node.value
         case nodes.List() | nodes.Tuple():
@@ -119,10 +169,10 @@ def _value(node: nodes.Node, names: Mapping[str, Any]) -> Any:
             return not _value(node.node, names)
         case nodes.Compare():
             return _compared(node, names)
-    raise TypeError(f"a condition holds no {type(node).__name__}")
+    raise TypeError(f"clauses hold no {type(node).__name__}")
 
 
-def _compared(node: nodes.Compare, names: Mapping[str, Any]) -> bool:
+def _compared(node: nodes.Compare, names: Names) -> bool:
     """A chain of ``==``, ``!=`` and ``in``, which is true when each link is."""
     left = _value(node.expr, names)
     for operand in node.ops:
@@ -131,41 +181,3 @@ def _compared(node: nodes.Compare, names: Mapping[str, Any]) -> bool:
             return False
         left = right
     return True
-
-
-def condition(expression: str) -> str:
-    """The template that is not empty when the expression is true."""
-    return "{% if " + expression + " %}yes{% endif %}"
-
-
-@pass_context
-def _finalize(context: Context, value: Any) -> str:
-    page: Page = context[PAGE]
-    if isinstance(value, Register):
-        return page.mark(value.build(context["areas"], page))
-    return page.mark(page.note(wording.written(value)))
-
-
-@pass_context
-def _both(context: Context, value: Any) -> Any:
-    return _over(value, lambda item: wording.both(item, context[PAGE].job.project))
-
-
-@pass_context
-def _limit(context: Context, value: Any, bound: wording.Bound | None = None) -> Any:
-    return _over(value, lambda item: wording.limit(item, context[PAGE].job.project, bound))
-
-
-def _each(wording_of: Callable[[Any], Phrase]) -> Callable[[Any], Any]:
-    return lambda value: _over(value, wording_of)
-
-
-def _over(value: Any, wording_of: Callable[[Any], Phrase]) -> Any:
-    """The wording of a value, or of each member of a list that has members."""
-    if isinstance(value, Many) and value:
-        return Many((wording_of(item) for item in value), value.path)
-    return wording_of(value)
-
-
-def _reference(target: str) -> Phrase:
-    return Phrase((Run(text="", kind="reference", target=target),))

@@ -7,8 +7,6 @@ from dataclasses import dataclass
 from itertools import chain
 from typing import Any
 
-from jinja2 import TemplateError
-
 from specwriter.assemble.cautions import cautions_for
 from specwriter.assemble.clause import LibraryClause
 from specwriter.assemble.closure import unexpressed
@@ -108,9 +106,6 @@ def _draft(clause: LibraryClause, job: Job) -> _Drafted:
     except MarkdownError as fault:
         where = fault_at(clause.file, clause.body_line, 1, fault.says, fault.todo)
         raise LibraryError([where]) from None
-    except TemplateError as error:
-        says = f"this clause cannot be drafted for this job: {error.message}"
-        raise LibraryError([fault_at(clause.file, clause.body_line, 1, says)]) from None
     return _Drafted(draft=Draft(source=clause, blocks=blocks), page=page)
 
 

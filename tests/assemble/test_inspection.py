@@ -7,9 +7,7 @@ from pathlib import Path
 import pytest
 
 from specwriter.assemble import LibraryError, assemble, check_library, load_library, select
-from specwriter.assemble.language import condition, holds, template
 from specwriter.assemble.library import Library, merged, read_folder
-from specwriter.assemble.select import names_for
 from tests.assemble import OUTLINE, clause, library
 from tests.support import job
 
@@ -31,6 +29,8 @@ from tests.support import job
         ("In a line {{ pay_item_table }}.", {}, 7, "inside a line"),
         ("\ue000", {}, 7, "private-use"),
         ("{{ fixed.ph }}", {}, 7, "no fixed figure 'ph'"),
+        ("{% if conditions.curbs | written %}a{% endif %}", {}, 7, "a condition asks"),
+        ("Text.", {"when": "ref('common.two')"}, 6, "a condition asks"),
         ("{{ fixed }}", {}, 7, "a whole group of values"),
     ],
 )
@@ -137,16 +137,3 @@ def test_choices_give_their_reason() -> None:
         ("e", True, "true: not conditions.curbs"),
         ("f", False, "not true: areas.smoothness"),
     ]
-
-
-def test_a_condition_means_what_its_template_means() -> None:
-    shipped = load_library()
-    conditions = [clause.when for clause in shipped.clauses if clause.when]
-    assert conditions
-
-    for name in ("urban-grinding", "rural-grooving", "runway_grooving", "transverse_grooving"):
-        for each in shipped.clauses:
-            names = names_for(each, job(name))
-            if each.when:
-                shown = template(condition(each.when)).render(names)
-                assert holds(each.when, names) is bool(shown), (name, each.id)

