@@ -14,6 +14,7 @@ from typing import Any
 from specwriter.diagnostic import Evidence, Fault, Finding, Grade
 from specwriter.report.carried import carried_json
 from specwriter.report.check_text import summary
+from specwriter.report.grouping import Told
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
 from specwriter.report.verdict_json import standing_json, verdict_json
@@ -35,7 +36,7 @@ def _job(result: CheckResult) -> dict[str, Any]:
         "readable": result.job is not None,
         **({"document": carried_json(result.carried)} if result.carried else {}),
         "faults": [fault_json(each) for each in source.faults],
-        "findings": [_finding(each, source) for each in result.findings],
+        "findings": [_told(each, source) for each in result.told],
         "accepted": [
             {
                 "finding": _finding(each.finding, source),
@@ -58,7 +59,7 @@ def _job(result: CheckResult) -> dict[str, Any]:
 
 
 def _count(result: CheckResult, grade: Grade) -> int:
-    return sum(1 for finding in result.findings if finding.grade is grade)
+    return sum(1 for each in result.told if each.finding.grade is grade)
 
 
 def fault_json(fault: Fault) -> dict[str, Any]:
@@ -71,6 +72,12 @@ def fault_json(fault: Fault) -> dict[str, Any]:
         "says": fault.says,
         "todo": fault.todo,
     }
+
+
+def _told(told: Told, source: Source) -> dict[str, Any]:
+    """A finding with all its areas; ``area`` is given where it is one."""
+    area = told.areas[0] if len(told.areas) == 1 else None
+    return {**_finding(told.finding, source), "area": area, "areas": list(told.areas)}
 
 
 def _finding(finding: Finding, source: Source) -> dict[str, Any]:

@@ -20,7 +20,6 @@ from specwriter.reconcile.verdict import AreaVerdicts
 from specwriter.report.area_table import HEAD, rows_of
 from specwriter.report.carried import carried_text
 from specwriter.report.fault_text import fault_text
-from specwriter.report.grouping import grouped
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import (
     CAUTION,
@@ -49,7 +48,7 @@ def check_text(result: CheckResult, *, colour: bool = False, every_check: bool =
     if result.job is None:
         return "\n\n".join([*head, fault_text(result.source)])
     blocks = [*head]
-    blocks += [_finding(result, each, colour) for each in grouped(result.findings)]
+    blocks += [_finding(result, each.finding, colour) for each in result.told]
     blocks += [_accepted(result, each) for each in result.accepted]
     blocks += [_defect(each) for each in result.defects]
     blocks += ["\n".join(_table(each)) for each in result.areas if rows_of(each)]
@@ -59,7 +58,7 @@ def check_text(result: CheckResult, *, colour: bool = False, every_check: bool =
 
 def summary(result: CheckResult) -> str:
     """One line: ``2 conflicts, 1 caution; 1 accepted; 12 checks ran``."""
-    parts = [grades(result.findings)]
+    parts = [grades(each.finding for each in result.told)]
     if result.accepted:
         parts.append(f"{len(result.accepted)} accepted")
     parts.append(f"{counted(len(result.ran), 'check', 'checks')} ran")

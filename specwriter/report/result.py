@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from specwriter.diagnostic import Finding, Grade, NotRun
 from specwriter.model import Job
+from specwriter.report.grouping import Told, grouped
 from specwriter.rules import Defect
 from specwriter.rules.acceptance import AcceptedFinding
 from specwriter.source import Source
@@ -40,6 +41,11 @@ class CheckResult:
     def verdicts(self) -> tuple[Verdict, ...]:
         """What reconciling ended in, in the order of the areas."""
         return tuple(each for area in self.areas for each in area.verdicts)
+
+    @property
+    def told(self) -> tuple[Told, ...]:
+        """The findings as a report tells them: what holds in several areas is told once."""
+        return tuple(grouped(self.findings))
 
     def at_least(self, grade: Grade) -> tuple[Finding, ...]:
         """The findings that are as serious as ``grade`` or more so."""

@@ -102,19 +102,30 @@ def _causes(
 ) -> Iterator[Finding]:
     """The findings without those whose cause is already reported."""
     by_slug = {rule.slug: rule.rule for rule in rules}
-    reported = {(finding.slug, finding.area) for finding in (*beside, *findings)}
+    reported = {
+        (finding.slug, finding.area, clause)
+        for finding in (*beside, *findings)
+        for clause in _clauses(finding)
+    }
     clashing = {
-        _clause(each.path)
+        clause
         for finding in (*beside, *findings)
         if finding.grade is Grade.CONFLICT
-        for each in finding.evidence
+        for clause in _clauses(finding)
     }
     for finding in findings:
-        rule = by_slug[finding.slug]
-        in_conflict = {_clause(each.path) for each in finding.evidence} <= clashing
-        caused = any((cause, finding.area) in reported for cause in rule.quiet_after)
-        if not caused and not (rule.gap and in_conflict):
+        rule, clauses = by_slug[finding.slug], _clauses(finding)
+        caused = any(
+            (cause, finding.area, clause) in reported
+            for cause in rule.quiet_after
+            for clause in clauses
+        )
+        if not caused and not (rule.gap and clauses <= clashing):
             yield finding
+
+
+def _clauses(finding: Finding) -> set[str]:
+    return {_clause(each.path) for each in finding.evidence}
 
 
 def _clause(path: str) -> str:

@@ -22,10 +22,10 @@ class Rule:
     (``conditions.curbs``) is asked of the job: without it the rule does not look at all.
     ``applies_to`` names the textures that the rule is about; areas of another texture are none
     of its business and are not reported as left out.
-    ``quiet_after`` names rules whose finding in the same area is the cause: this rule then says
-    nothing. ``gap`` marks a rule that looks for what is missing: it says nothing on a requirement
-    that is part of a conflict, which must be rewritten anyhow. ``base`` is the job that the
-    examples patch.
+    ``quiet_after`` names rules whose finding on the same requirement is the cause: this rule then
+    says nothing on it. ``gap`` marks a rule that looks for what is missing: it says nothing on a
+    requirement that is part of a conflict, which must be rewritten anyhow. ``base`` is the job that
+    the examples patch.
     """
 
     title: str

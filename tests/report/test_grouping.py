@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from pathlib import Path
 
 from specwriter.diagnostic import Evidence, Finding, Grade
-from specwriter.report.check_text import check_text
+from specwriter.report.check_json import check_json
+from specwriter.report.check_text import check_text, summary
 from specwriter.report.grouping import grouped
 from specwriter.workflow import check
 from tests.support import patched, text_of
@@ -26,28 +28,55 @@ def finding(area: str | None, says: str = "Kerbs border the area.") -> Finding:
 
 
 def test_the_same_said_of_three_areas_is_told_once() -> None:
-    (one,) = grouped([finding("north"), finding("south"), finding("ramp")])
+    (told,) = grouped([finding("north"), finding("south"), finding("ramp")])
 
-    assert one.area == "north, south and ramp"
-    assert [each.path for each in one.evidence] == [
+    assert told.finding.area == "north, south and ramp"
+    assert told.areas == ("north", "south", "ramp")
+    assert [each.path for each in told.finding.evidence] == [
         "areas.north.texture",
         "areas.south.texture",
         "areas.ramp.texture",
     ]
 
 
-def test_what_differs_in_words_grade_or_scope_stays_apart() -> None:
+def test_other_words_of_one_check_are_told_with_their_areas() -> None:
+    some = [finding("north", "One."), finding("south", "Two."), finding("south", "Three.")]
+
+    (told,) = grouped(some)
+
+    assert told.finding.says == "north: One. south: Two. Three."
+
+
+def test_what_differs_in_grade_scope_or_way_out_stays_apart() -> None:
     some = [
         finding("north"),
-        finding("south", "Other words."),
         replace(finding("ramp"), grade=Grade.CAUTION),
+        replace(finding("side"), settle=("another way",)),
         finding(None),
     ]
 
-    assert [each.area for each in grouped(some)] == ["north", "south", "ramp", None]
+    assert [each.areas for each in grouped(some)] == [("north",), ("ramp",), ("side",), ()]
 
 
-def test_a_report_counts_every_finding_and_tells_alike_ones_once(tmp_path: Path) -> None:
+def test_conflicts_keep_their_own_arithmetic() -> None:
+    some = [replace(finding(area, f"{area}."), grade=Grade.CONFLICT) for area in ("north", "south")]
+
+    assert [each.areas for each in grouped(some)] == [("north",), ("south",)]
+
+
+def test_pay_items_that_lack_the_same_are_told_once(tmp_path: Path) -> None:
+    path = tmp_path / "job.yaml"
+    rules = {f"pay_items.{item}.measured_as": None for item in ("quiet", "runway", "residue")}
+    path.write_text(patched(text_of("five-textures"), rules), encoding="utf-8")
+
+    result = check(path)
+
+    assert summary(result).startswith("1 open")
+    assert [len(each.finding.evidence) for each in result.told] == [6]
+    assert [json.loads(check_json([result]))["jobs"][0]["counts"]["open"]] == [1]
+
+
+def test_a_report_tells_and_counts_alike_findings_once(tmp_path: Path) -> None:
     path = tmp_path / "job.yaml"
     area = {"texture": "diamond_grinding", "place": "roadway"}
     patches = {"conditions.curbs": True, "areas.ramp": area, "areas.side": area}
@@ -57,6 +86,7 @@ def test_a_report_counts_every_finding_and_tells_alike_ones_once(tmp_path: Path)
 
     assert text.count("no strip is allowed for along the kerb") == 1
     assert "OPEN in mainline, ramp and side: no strip" in text
+    assert len(check(path).at_least(Grade.NOTE)) > len(check(path).told)
 
 
 def test_the_place_of_a_word_is_the_column_of_the_word(tmp_path: Path) -> None:

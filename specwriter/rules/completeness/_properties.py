@@ -43,6 +43,11 @@ class Required:
     has_method: bool
     """The method stands at the property itself, or with its test."""
 
+    @property
+    def key(self) -> str:
+        """Where the test stands below its area."""
+        return self.test_path.split(".", 2)[-1]
+
 
 WIDTH = ("groove.width", "groove width")
 DEPTH = (

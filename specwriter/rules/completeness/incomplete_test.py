@@ -35,7 +35,7 @@ from specwriter.model import Job
 from specwriter.model.results import Test
 from specwriter.rules.completeness._properties import Required, required
 from specwriter.rules.prose import listed
-from specwriter.rules.rule import Rule, given
+from specwriter.rules.rule import Rule
 
 RULE = Rule(
     title="a test is not complete",
@@ -65,19 +65,15 @@ def check(job: Job) -> Iterator[Finding]:
         for each in required(area):
             if each.test is None or not (missing := _missing(each, each.test)):
                 continue
-            says = f"The test of the {each.title} does not say: {listed(list(missing.values()))}."
+            left = listed(list(missing.values()))
+            says = f"The test of the {each.title} ({each.key}) does not say: {left}."
             label = f"test of the {each.title}"
             written = each.test.method or each.test.device or "method not stated"
             at = [*each.limits, Evidence(path=each.test_path, label=label, written=written)]
-            settle = (f"state under {_short(each)}: {', '.join(missing)}",)
-            yield RULE.finding(area, says, at, settle)
+            yield RULE.finding(area, says, at, ("state it with the test",))
 
 
 def _missing(each: Required, test: Test) -> dict[str, str]:
     """Key → name of what the test leaves open."""
     method = {} if each.has_method or test.method or test.device else {"method": "method"}
     return method | {key: name for key, name in _CELLS.items() if getattr(test, key) is None}
-
-
-def _short(each: Required) -> str:
-    return given(each.test).path.split(".", 2)[-1]

@@ -54,9 +54,8 @@ def check(job: Job) -> Iterator[Finding]:
         untested = [each for each in required(area) if each.test is None]
         if not untested:
             continue
-        names = listed([each.title for each in untested])
+        names = listed([f"{each.title} ({each.key})" for each in untested])
         says = f"The job sets limits and does not say how they are tested: {names}."
         at = [limit for each in untested for limit in each.limits]
-        paths = listed([each.test_path.removeprefix(f"{area.path}.") for each in untested])
-        settle = (f"state the tests ({paths})", "take out what nobody will test")
+        settle = ("state how each is tested", "take out what nobody will test")
         yield RULE.finding(area, says, at, settle)

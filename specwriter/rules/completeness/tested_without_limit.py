@@ -29,6 +29,7 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Area, Job, Node
 from specwriter.rules.completeness._properties import Property, properties, read, stated
+from specwriter.rules.places import GRINDING
 from specwriter.rules.rule import Rule
 
 RULE = Rule(
@@ -44,12 +45,13 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for each property that is tested or named and has no limit."""
     for area in job.areas.values():
         for each in properties(area):
-            if (node := _stated_at(area, each)) is None or _has_limit(area, each):
+            node = _stated_at(area, each)
+            if node is None or _has_limit(area, each) or _asked_for(area, each):
                 continue
             names = " or ".join(keys for keys, _ in each.limits)
-            says = f"The job speaks of the {each.title} and gives no limit for it."
+            says = f"The job speaks of the {each.title} and gives no limit for it ({names})."
             at = [Evidence(path=node.path, label=each.title, written="no limit")]
-            settle = (f"state the limit ({names})", "take it out of this area")
+            settle = ("state the limit", "take it out of this area")
             yield RULE.finding(area, says, at, settle)
 
 
@@ -58,6 +60,14 @@ def _stated_at(area: Area, each: Property) -> Node | None:
     owner = each.test.rpartition(".")[0]
     found = read(area, each.test if owner == "testing" else owner)
     return found if isinstance(found, Node) else None
+
+
+def _asked_for(area: Area, each: Property) -> bool:
+    """Limits that rules of their own ask for: failed-blades-not-stated, removal-cap-not-stated."""
+    sawn = area.texture != "diamond_grinding"
+    return each.title == ("failed blades" if sawn else "removal") or (
+        each.title == "removal" and area.texture in GRINDING
+    )
 
 
 def _has_limit(area: Area, each: Property) -> bool:

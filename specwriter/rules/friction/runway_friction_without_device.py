@@ -41,7 +41,7 @@ RULE = Rule(
     basis="published",
     needs=("friction.measure",),
     base="runway_grooving",
-    quiet_after=("friction-scale",),
+    quiet_after=("friction-scale", "requirement-without-test"),
 )
 
 

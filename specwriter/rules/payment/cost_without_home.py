@@ -30,6 +30,7 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
+from specwriter.rules.payment._areas import paid_areas
 from specwriter.rules.payment._costs import Cost, costs
 from specwriter.rules.prose import listed
 from specwriter.rules.rule import Rule
@@ -45,8 +46,9 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for all costs that no pay item names."""
-    if not any(item.includes or item.excludes for item in job.pay_items.values()):
-        return
+    prices = [item for item in job.pay_items.values() if paid_areas(job, item.id)]
+    if not prices or not all(item.includes for item in prices):
+        return  # A price or its list is missing and reported; what it will name cannot be known.
     homeless = [cost for cost in costs(job) if not _has_home(job, cost)]
     if not homeless:
         return
