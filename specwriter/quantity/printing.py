@@ -15,11 +15,14 @@ last written place.
 from __future__ import annotations
 
 from fractions import Fraction
-from math import floor
+from math import ceil, floor
+from typing import Literal
 
 from specwriter.quantity.interval import Interval
 from specwriter.quantity.quantity import Amount, Quantity
 from specwriter.quantity.unit import KILOMETRE_STATION, RATIO, STATION, UNITS, Unit
+
+Rounding = Literal["half_up", "up", "down"]
 
 _FINEST_FRACTION = Fraction(1, 64)
 _CENT = Fraction(1, 100)
@@ -88,11 +91,12 @@ def show(base: Fraction, unit: Unit, places: int = 3) -> str:
     return _with_unit(decimal_text(value, Fraction(1, 10**places), trim=True), unit)
 
 
-def show_like(base: Fraction, sample: Quantity) -> str:
+def show_like(base: Fraction, sample: Quantity, rounding: Rounding = "half_up") -> str:
     """A computed amount (base units) written the way ``sample`` is.
 
     Fractions of an inch stay fractions where the amount is a whole number of sixty-fourths;
     everything else is a decimal with one place more than the sample, unless that place is 0.
+    ``rounding`` is for decimals.
     """
     first = sample.amounts[0]
     unit = first.unit
@@ -103,11 +107,11 @@ def show_like(base: Fraction, sample: Quantity) -> str:
     if first.is_fraction or (is_length and unit.system == "us" and "." not in first.text):
         if unit.symbol.startswith("in") and (value * 64).denominator == 1:
             return _with_unit(fraction_text(value), unit)
-        return _with_unit(decimal_text(value, Fraction(1, 1000), trim=True), unit)
+        return _with_unit(decimal_text(value, Fraction(1, 1000), rounding, trim=True), unit)
     step = _power_below(first.step)
     if unit.symbol.startswith("$"):
         return show(base, unit, 2)
-    finer, coarse = decimal_text(value, step / 10), decimal_text(value, step)
+    finer, coarse = decimal_text(value, step / 10, rounding), decimal_text(value, step)
     exact = finer in (f"{coarse}0", f"{coarse}.0")
     return _with_unit(coarse if exact else finer, unit)
 
@@ -127,16 +131,25 @@ def _special_text(base: Fraction, unit: Unit, places: int) -> str:
     return f"{sign}{main}+{high:0{digits}d}" + (f".{low:0{places}d}" if places else "")
 
 
-def show_interval_like(interval: Interval, sample: Quantity) -> str:
-    """A computed interval (base units) in words, written the way ``sample`` is."""
-    if interval.low is not None and interval.low == interval.high:
-        return show_like(interval.low, sample)
-    if interval.low is None or interval.high is None:
-        if interval.high is not None:
-            return f"at most {show_like(interval.high, sample)}"
-        return f"at least {show_like(interval.low or Fraction(0), sample)}"
-    low, high = show_like(interval.low, sample), show_like(interval.high, sample)
-    return low if low == high else f"{low} to {high}"
+def show_interval_like(interval: Interval, sample: Quantity, *, inward: bool = False) -> str:
+    """A computed interval (base units) in words, written the way ``sample`` is.
+
+    ``inward`` rounds so that every value shown lies in the interval, where two ends leave room
+    for that: a range to which something is to be moved must not miss by its rounding.
+    """
+    low, high = interval
+    up: Rounding = "up" if inward else "half_up"
+    down: Rounding = "down" if inward else "half_up"
+    if low is not None and low == high:
+        return show_like(low, sample)
+    if high is None:
+        return f"at least {show_like(low or Fraction(0), sample, up)}"
+    if low is None:
+        return f"at most {show_like(high, sample, down)}"
+    if show_like(low, sample, "up") == show_like(high, sample, "up"):
+        up = down = "half_up"
+    first, last = show_like(low, sample, up), show_like(high, sample, down)
+    return first if first == last else f"{first} to {last}"
 
 
 def fraction_text(value: Fraction) -> str:
@@ -149,10 +162,18 @@ def fraction_text(value: Fraction) -> str:
     return f"{sign}{whole}-{part}" if whole else f"{sign}{part}"
 
 
-def decimal_text(value: Fraction, step: Fraction, *, trim: bool = False) -> str:
-    """``value`` rounded half up to a multiple of ``step`` (a power of ten); commas from 10,000."""
+def decimal_text(
+    value: Fraction, step: Fraction, rounding: Rounding = "half_up", *, trim: bool = False
+) -> str:
+    """``value`` rounded to a multiple of ``step`` (a power of ten); commas from 10,000.
+
+    Half up and by size alone, ``up`` and ``down`` on the number line.
+    """
     places = _places(step)
-    scaled = floor(abs(value) / step + Fraction(1, 2)) * step
+    if rounding == "half_up":
+        scaled = floor(abs(value) / step + Fraction(1, 2)) * step
+    else:
+        scaled = abs(ceil(value / step) if rounding == "up" else floor(value / step)) * step
     whole, rest = divmod(int(scaled * 10**places), 10**places)
     text = f"{whole:,}" if whole >= 10000 else str(whole)
     if places:

@@ -7,7 +7,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from functools import cache
 
@@ -20,31 +20,40 @@ from specwriter.reconcile.verdict import Outcome, ResultCheck
 
 _HAIR = Fraction(1, 10**9)
 """A result counts as failed from this share of the limit on."""
+_CLOSE, _STEPS = Fraction(1, 1000), 20
+"""How near the worst choice is looked for, and in how many halvings at the most."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rest:
     """What is stated beside the result, and the relations that tie it together.
 
-    ``exact`` is false where the values hold together only with their rounding granted.
+    ``exact`` is false where the values hold together only with their rounding granted; ``held``
+    are variables that nothing states and that are held to a range to see what follows.
     """
 
     requirements: tuple[Requirement, ...]
     relations: tuple[Relation, ...]
     exact: bool
+    held: Mapping[str, Interval] = field(default_factory=dict)
 
     def box(self) -> Box:
         """The intervals that are left; none where the rest itself is contradictory."""
-        return propagate(box_of(self.requirements, exact=self.exact), self.relations) or {}
+        return propagate(self._start(), self.relations) or {}
 
     def rough_box(self) -> Box:
         """The same in floating point, widened by its rounding."""
-        start = box_of(self.requirements, exact=self.exact)
+        start = self._start()
         return (propagate(rough(start), self.relations) if start else None) or {}
+
+    def _start(self) -> Box | None:
+        start = box_of(self.requirements, exact=self.exact)
+        return None if start is None else {**start, **self.held}
 
     def answer(self, held: Mapping[str, Interval]) -> Answer:
         """Whether a choice obeys the rest with some variables held."""
-        return solve(self.requirements, self.relations, exact=self.exact, held=held)
+        both = {**self.held, **held}
+        return solve(self.requirements, self.relations, exact=self.exact, held=both)
 
     def with_one(self, old: Requirement, new: Requirement) -> Rest:
         """The same with one requirement in another's place."""
@@ -132,7 +141,12 @@ def check_result(
             continue
         witness, refuted = _failing(target.variable, rest, side, limit, end)
         if witness is not None:
-            return "not assured", replace(check, witness=tuple(sorted(witness.items())))
+            worst, bound = _worst(target.variable, rest, side, witness, end)
+            return "not assured", replace(
+                check,
+                witness=tuple(sorted(worst.items())),
+                allowed=_from(check.allowed, side, bound),
+            )
         if not refuted:
             return "not decided", check
     if relation.nominal:
@@ -175,6 +189,48 @@ def _failing(
                 return found, False
     beyond_it = rest.answer({variable: beyond(side, limit)})
     return beyond_it.solution, beyond_it.refuted
+
+
+def _worst(
+    variable: str, rest: Rest, side: int, found: Point, end: Fraction | None
+) -> tuple[Point, Fraction | None]:
+    """A worse choice, as near the worst as a share of ``_CLOSE``, and what none goes beyond."""
+    for _ in range(_STEPS):
+        reached = found[variable]
+        if end is None or abs(end - reached) <= abs(reached) * _CLOSE:
+            break
+        middle = (end + reached) / 2
+        worse = Interval(None, middle) if side < 0 else Interval(middle, None)
+        answer = rest.answer({variable: worse})
+        if answer.solution is not None:
+            found = answer.solution
+        elif answer.refuted:
+            end = middle
+        else:
+            break
+    return _cornered(variable, rest, side, found), end
+
+
+def _cornered(variable: str, rest: Rest, side: int, found: Point) -> Point:
+    """The choice with each dimension at the end of its range that it lies beside, if it can be."""
+    box = rest.box()
+    names = {each.variable for each in rest.requirements if each.role == "dimension"} | {*rest.held}
+    ends = {name: _end_beside(found[name], box[name]) for name in names & {*found}}
+    held = {name: Interval(end, end) for name, end in ends.items() if end is not None}
+    reached = found[variable]
+    held[variable] = Interval(None, reached) if side < 0 else Interval(reached, None)
+    return rest.answer(held).solution or found
+
+
+def _end_beside(value: Fraction, interval: Interval) -> Fraction | None:
+    ends = [end for end in interval if end is not None]
+    near = min(ends, key=lambda end: abs(end - value), default=None)
+    return near if near is not None and abs(near - value) <= abs(value) / 50 else None
+
+
+def _from(allowed: Interval, side: int, bound: Fraction | None) -> Interval:
+    """The range with the end on one side moved inwards to what is proved."""
+    return Interval(bound, allowed.high) if side < 0 else Interval(allowed.low, bound)
 
 
 def _margin(goal: Interval, allowed: Interval) -> Fraction | None:

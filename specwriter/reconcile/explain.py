@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from specwriter.diagnostic import Basis, Finding, Grade
-from specwriter.quantity import Interval, show_interval_like, show_like
+from specwriter.quantity import show_like
 from specwriter.reconcile.clash import Clash, Move
 from specwriter.reconcile.explain_result import result_finding
 from specwriter.reconcile.joint import STATED_TWICE, TOGETHER
@@ -48,8 +48,7 @@ def _ways(clash: Clash) -> tuple[str, ...]:
     if one is not None and one.ways:
         return one.ways
     return tuple(
-        f"{move.member.label} {show_interval_like(_bounded(move.to), move.member.quantity)}"
-        for move in clash.moves
+        f"{move.member.label} {move.member.shown(move.to, inward=True)}" for move in clash.moves
     )
 
 
@@ -105,9 +104,7 @@ def _own_sentence(clash: Clash) -> str:
     names = {name.replace(".", "_") for name in clash.relations[0].variables}
     if move is None or set(words) != names:
         return ""
-    return clash.relations[0].sentence.format(
-        found=show_interval_like(_bounded(move.to), move.member.quantity), **words
-    )
+    return clash.relations[0].sentence.format(found=move.member.shown(move.to), **words)
 
 
 def _nominal_text(requirement: Requirement) -> str:
@@ -122,7 +119,7 @@ def _general_sentence(clash: Clash) -> str:
         return f"{and_list([_stated(each) for each in clash.members])} exclude one another."
     move = _told(clash)
     others = [each for each in clash.members if each is not move.member]
-    room = show_interval_like(_bounded(move.to), move.member.quantity)
+    room = move.member.shown(move.to)
     because = "; ".join(dict.fromkeys(each.statement for each in clash.relations))
     lead = f"With {and_list([_stated(each) for each in others])}, the" if others else "The"
     # A relation with scatter excludes nothing; it says what is to be expected.
@@ -140,11 +137,6 @@ def _told(clash: Clash) -> Move:
 
 def _stated(requirement: Requirement) -> str:
     return f"{requirement.label} {requirement.quantity.text}"
-
-
-def _bounded(interval: Interval) -> Interval:
-    """Without the lower end 0, which every dimension has."""
-    return Interval(interval.low or None, interval.high)
 
 
 def _labels(clash: Clash) -> list[str]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
-from specwriter.quantity import UNITS, Interval, Quantity, show, show_interval_like, show_like
+from specwriter.quantity import UNITS, Quantity, show, show_interval_like, show_like
 from specwriter.reconcile.requirement import and_list
 from specwriter.reconcile.variables import VARIABLES, label
 from specwriter.reconcile.verdict import ResultCheck
@@ -72,8 +72,7 @@ def _computed(name: str, value: Fraction) -> str:
 
 def _ways(check: ResultCheck) -> Iterator[str]:
     for each in check.tightenings:
-        to = Interval(each.to.low or None, each.to.high)
-        yield f"{each.member.label} {show_interval_like(to, each.member.quantity)}"
+        yield f"{each.member.label} {each.member.shown(each.to, inward=True)}"
     if check.missing and check.missing_needed is not None:
         needed = _computed(check.missing, check.missing_needed)
         key = check.missing.rpartition(".")[2]

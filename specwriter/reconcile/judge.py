@@ -11,7 +11,7 @@ from specwriter.reconcile.clash import Clash, search
 from specwriter.reconcile.idle import allowed_by, idle_limit
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.system import System
-from specwriter.reconcile.tighten import needed_of, tightenings
+from specwriter.reconcile.tighten import missing_needed, tightenings
 from specwriter.reconcile.verdict import Outcome, Standing, Verdict
 
 
@@ -87,8 +87,7 @@ def _results(system: System, clashes: Sequence[Verdict], exact: bool) -> Iterato
         if outcome == "not assured":
             check = replace(check, tightenings=tightenings(check, rest))
             if check.missing:
-                needed = needed_of(check.missing, dict(check.witness), check, rest)
-                check = replace(check, missing_needed=needed.low if needed else None)
+                check = replace(check, missing_needed=missing_needed(check, rest))
         yield Verdict(area=system.area, outcome=outcome, result=check)
 
 

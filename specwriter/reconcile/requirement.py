@@ -9,7 +9,7 @@ from fractions import Fraction
 from specwriter.diagnostic import Evidence
 from specwriter.model import Area, Job, Node
 from specwriter.model.area import Statement
-from specwriter.quantity import Interval, Quantity
+from specwriter.quantity import Interval, Quantity, show_interval_like
 from specwriter.reconcile.variables import ORDER, VARIABLES, Bare, Role
 
 
@@ -29,6 +29,12 @@ class Requirement:
     def evidence(self) -> Evidence:
         """The requirement as a finding shows it."""
         return Evidence(path=self.path, label=self.label, written=self.quantity.text)
+
+    def shown(self, interval: Interval, *, inward: bool = False) -> str:
+        """A computed range written the way the requirement is, without the lower end 0 that
+        every dimension has; ``inward`` for a range to which it is to be moved."""
+        computed = Interval(interval.low or None, interval.high)
+        return show_interval_like(computed, self.quantity, inward=inward)
 
     def narrowed(self, interval: Interval) -> Requirement:
         """The same requirement held to another interval."""

@@ -3,13 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from fractions import Fraction
+from math import ceil
 
-from specwriter.quantity import Interval
-from specwriter.reconcile.assure import Rest, beyond, sides
-from specwriter.reconcile.propagate import box_of, propagate
+from specwriter.quantity import UNITS, Interval, Unit
+from specwriter.reconcile.assure import Rest, beyond, check_result, sides
+from specwriter.reconcile.propagate import propagate
 from specwriter.reconcile.relation import ANY
+from specwriter.reconcile.variables import VARIABLES
 from specwriter.reconcile.verdict import ResultCheck, Tightening
+
+_TRIES = 8
+"""Worst choices looked at in turn: with another input, another choice may be the worst."""
 
 
 def tightenings(check: ResultCheck, rest: Rest) -> tuple[Tightening, ...]:
@@ -32,6 +38,28 @@ def _tightenings(check: ResultCheck, rest: Rest) -> Iterator[Tightening]:
             yield Tightening(member=each, to=to)
 
 
+def missing_needed(check: ResultCheck, rest: Rest) -> Fraction | None:
+    """The least value of the input that the job does not state which assures the result."""
+    for _ in range(_TRIES):
+        needed = needed_of(check.missing, dict(check.witness), check, rest)
+        if needed is None or needed.low is None:
+            return None
+        least = _hundredth_above(needed.low, UNITS[VARIABLES[check.missing].unit])
+        held = replace(rest, held={check.missing: Interval(least, None)})
+        if _assures(check, held):
+            return least
+        outcome, again = check_result(check.target, check.relation, held)
+        if outcome != "not assured":
+            return None
+        check = replace(check, witness=again.witness)
+    return None
+
+
+def _hundredth_above(value: Fraction, unit: Unit) -> Fraction:
+    """The next hundredth of the unit, as which the value is shown."""
+    return unit.to_base(Fraction(ceil(unit.from_base(value) * 100), 100))
+
+
 def needed_of(
     variable: str, witness: Mapping[str, Fraction], check: ResultCheck, rest: Rest
 ) -> Interval | None:
@@ -49,9 +77,8 @@ def needed_of(
 
 def _assures(check: ResultCheck, rest: Rest) -> bool:
     """True when it is proved that no choice fails the limit any more."""
-    start = box_of(rest.requirements, exact=rest.exact)
-    left = propagate(start, rest.relations)
-    if left is None:
+    left = rest.box()
+    if not left:
         return False
     allowed = left.get(check.target.variable, ANY)
     return all(

@@ -37,7 +37,7 @@ class ResultCheck:
     ``allowed`` is the range of the result over all allowed choices; ``witness`` one choice, by
     variable, that obeys everything else as written and fails the result at its worst;
     ``margin`` how far the worst choice stays inside the limit. ``missing`` is an input that the
-    job does not state, ``missing_needed`` the value that would carry the worst choice over.
+    job does not state, ``missing_needed`` the least value of it that would assure the result.
     """
 
     target: Requirement

@@ -42,7 +42,10 @@ def _clash(clash: Clash) -> dict[str, Any]:
             for each in clash.relations
         ],
         "moves": [
-            {"at": each.member.path, "to": show_interval_like(each.to, each.member.quantity)}
+            {
+                "at": each.member.path,
+                "to": show_interval_like(each.to, each.member.quantity, inward=True),
+            }
             for each in clash.moves
         ],
         "nominal_only": clash.nominal_only,
@@ -73,7 +76,10 @@ def _result(check: ResultCheck) -> dict[str, Any]:
         ),
         "missing": check.missing or None,
         "tightenings": [
-            {"at": each.member.path, "to": show_interval_like(each.to, each.member.quantity)}
+            {
+                "at": each.member.path,
+                "to": show_interval_like(each.to, each.member.quantity, inward=True),
+            }
             for each in check.tightenings
         ],
     }

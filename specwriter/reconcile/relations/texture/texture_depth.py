@@ -35,13 +35,14 @@ def _applies(trapezoid: bool, ground: bool) -> Any:
     return applies
 
 
-def _mean_width(at: Mapping[str, Any]) -> Any:
+def mean_width(at: Mapping[str, Any]) -> Any:
+    """The width at the top, or the mean of top and bottom."""
     return (at[WIDTH] + at[BOTTOM]) / 2 if BOTTOM in at else at[WIDTH]
 
 
 def value(at: Mapping[str, Any]) -> Any:
     """Cross-section of the groove over the spacing, and the lands' own texture."""
-    return (_mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / at[SPACING] + at[LAND]
+    return (mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / at[SPACING] + at[LAND]
 
 
 def _deeper(at: Mapping[str, Interval], deep: int, shallow: int) -> int:
@@ -85,18 +86,18 @@ def _bottom(depth: Any, at: Mapping[str, Any]) -> Any:
 
 def _depth(depth: Any, at: Mapping[str, Any]) -> Any:
     rest = (depth - at[LAND]) * at[SPACING] + at[WIDTH] * at[LAND]
-    return rest / _mean_width(at)
+    return rest / mean_width(at)
 
 
 def _spacing(depth: Any, at: Mapping[str, Any]) -> Any:
     # Wider lands only bring the depth nearer to that of the lands themselves: no spacing takes
     # it to the other side.
-    found = (_mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / (depth - at[LAND])
+    found = (mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / (depth - at[LAND])
     return found if found > 0 else None
 
 
 def _land(depth: Any, at: Mapping[str, Any]) -> Any:
-    rest = depth * at[SPACING] - _mean_width(at) * at[DEPTH]
+    rest = depth * at[SPACING] - mean_width(at) * at[DEPTH]
     return rest / (at[SPACING] - at[WIDTH])
 
 
