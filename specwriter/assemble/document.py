@@ -65,7 +65,7 @@ class Table:
     header: tuple[str, ...]
     rows: tuple[tuple[tuple[Run, ...], ...], ...]
     widths: tuple[int, ...] = ()
-    """Relative column widths; empty for equal columns."""
+    """Relative column widths; empty where the text settles them. For cells filled in by hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

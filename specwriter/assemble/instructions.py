@@ -65,9 +65,7 @@ def title_tables(job: Job) -> tuple[Table, ...]:
     made = []
     if project.revisions:
         rows = [(each.revision, each.date or "", each.change) for each in project.revisions]
-        made.append(
-            _table("revisions", "Revisions", ("Revision", "Date", "Change"), rows, (2, 2, 7))
-        )
+        made.append(_table("revisions", "Revisions", ("Revision", "Date", "Change"), rows))
     if project.approvals:
         head = ("Role", "Name", "Signature", "Date")
         signed = [(each.role, each.name or "", "", each.date or "") for each in project.approvals]
@@ -80,7 +78,7 @@ def _table(
     caption: str,
     header: tuple[str, ...],
     rows: Sequence[tuple[str, ...]],
-    widths: tuple[int, ...],
+    widths: tuple[int, ...] = (),
 ) -> Table:
     """A table without a number: it belongs to the title, not to the clauses."""
     cells = tuple(tuple((Run(text=text),) if text else () for text in row) for row in rows)

@@ -22,6 +22,9 @@ from specwriter.render.docx_xml import bookmarked, field, paragraph, run
 FIRST_LIST = 10
 """Number of the first ``w:num`` that a list takes; the template owns those below."""
 
+_LINE = 90
+"""Letters of a line of text, at most."""
+
 _STYLES = {"strong": "Strong", "emphasis": "Emphasis", "blank": "Blank"}
 _LIST_STYLES = ("ListLetter", "ListRoman")
 
@@ -55,11 +58,10 @@ class Body:
         return [self._block(block, last, following) for last, block, following in neighbours]
 
     def _block(self, block: Block, last: Block | None, following: Block | None) -> str:
-        # A table has no space of its own below; the paragraph after it brings the space.
-        space = '<w:spacing w:before="200"/>' if isinstance(last, Table) else ""
+        space = _space(last, block)
         match block:
             case Paragraph():
-                keep = "<w:keepNext/>" if isinstance(following, ListItem) else ""
+                keep = "<w:keepNext/>" if _leads(block, following) else ""
                 return paragraph(self.runs(block.runs), "BodyText", keep + space)
             case Note():
                 return paragraph(self.runs(block.runs), "Note", space)
@@ -110,6 +112,24 @@ class Body:
             switch = r"\h" if each.target in self._captioned else r"\r \h"
             return field(f"REF {self._name(each.target)} {switch}", each.text)
         return run(each.text, _STYLES.get(each.kind, ""))
+
+
+def _space(last: Block | None, block: Block) -> str:
+    """The space above: a table has none of its own below, and the text after a list stands off."""
+    if isinstance(last, Table):
+        return '<w:spacing w:before="200"/>'
+    apart = isinstance(last, ListItem) and isinstance(block, Paragraph)
+    return '<w:spacing w:before="160"/>' if apart else ""
+
+
+def _leads(block: Paragraph, following: Block | None) -> bool:
+    """True for a line that must not part from the list that it leads in.
+
+    A longer text may: kept with both its heading and its list, one office program leaves the
+    heading alone at the foot of the page.
+    """
+    short = sum(len(run.text) for run in block.runs) <= _LINE
+    return short and isinstance(following, ListItem)
 
 
 def list_numberings(count: int) -> str:

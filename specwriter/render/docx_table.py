@@ -9,15 +9,20 @@ from specwriter.render.docx_page import INDENT
 from specwriter.render.docx_xml import paragraph, run, xml_text
 
 _MANY_COLUMNS = 6
-_SHORT = 6
-_LONG = 60
-"""Up to so many rows, with no cell of so many letters, a table stays on one page."""
+_SHORT = 16
+"""A table of up to so many lines stays on one page."""
 
 _PADDING = 160
 """Twips that a cell keeps free on its left and right, as style Grid says."""
 
 _LETTER = 118
 """Twips that a letter of a bold word takes on the average at 9.5 points; found by trial."""
+
+_NARROW = 98
+"""The same for the letters of running text."""
+
+_VALUE = 14
+"""A cell that begins with a digit and has so many letters at most stays on one line."""
 
 
 def indent(table: Table) -> int:
@@ -31,12 +36,18 @@ def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str], page: int) -
     ``page`` is the width between the margins, in twips.
     """
     room = page - indent(table)
-    shares = table.widths or (1,) * len(table.header)
-    widths = column_widths(shares, _longest_words(table), room)
+    widths = _best_widths(table, room)
     head = _row([run(text) for text in table.header], widths, "TableHead", header=True)
-    kept = len(table.rows) - 1 if _is_short(table) else 0
+    last = len(table.rows) - 1
+    short = _lines(table, widths) <= _SHORT
     rows = [
-        _row([runs(cell) for cell in row], widths, "TableText", keep=place < kept)
+        # The first two rows stay together, and the last two.
+        _row(
+            [runs(cell) for cell in row],
+            widths,
+            "TableText",
+            keep=place < last and (short or place in (0, last - 1)),
+        )
         for place, row in enumerate(table.rows)
     ]
     grid = "".join(f'<w:gridCol w:w="{width}"/>' for width in widths)
@@ -44,6 +55,15 @@ def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str], page: int) -
         f"<w:tbl>{_properties(table, room)}<w:tblGrid>{grid}</w:tblGrid>"
         f"{head}{''.join(rows)}</w:tbl>"
     )
+
+
+def _best_widths(table: Table, room: int) -> tuple[int, ...]:
+    """The widths that the table names; else of a few ways to share the room the lowest table."""
+    least = _longest_words(table)
+    if table.widths:
+        return column_widths(table.widths, least, room)
+    tries = [column_widths(shares, least, room) for shares in _shares(table)]
+    return min(tries, key=lambda widths: _lines(table, widths))
 
 
 def column_widths(shares: Sequence[int], least: Sequence[int], room: int) -> tuple[int, ...]:
@@ -70,9 +90,14 @@ def column_widths(shares: Sequence[int], least: Sequence[int], room: int) -> tup
 def _longest_words(table: Table) -> list[int]:
     """Twips that the longest word of each column takes, with the padding of its cell."""
     return [
-        _PADDING + _LETTER * max((len(word) for text in texts for word in text.split()), default=1)
+        _PADDING + _LETTER * max((len(word) for text in texts for word in _words(text)), default=1)
         for texts in _columns(table)
     ]
+
+
+def _words(text: str) -> list[str]:
+    """What a line must not break: each word, and a short value with its unit."""
+    return [text] if text[:1].isdigit() and len(text) <= _VALUE else text.split()
 
 
 def _columns(table: Table) -> Iterator[list[str]]:
@@ -80,9 +105,24 @@ def _columns(table: Table) -> Iterator[list[str]]:
         yield [title, *("".join(run.text for run in row[index]) for row in table.rows)]
 
 
-def _is_short(table: Table) -> bool:
-    longest = max((len(text) for texts in _columns(table) for text in texts), default=0)
-    return len(table.rows) <= _SHORT and longest < _LONG
+def _shares(table: Table) -> Iterator[list[int]]:
+    """Shares by the letters of each column, long cells counting more: they make a row tall."""
+    squares = [sum(len(text) ** 2 for text in texts) + 1 for texts in _columns(table)]
+    for power in (0.5, 0.4, 0.3, 0.2):
+        yield [round(100 * each**power) for each in squares]
+
+
+def _lines(table: Table, widths: Sequence[int]) -> int:
+    """Lines that the rows take, about."""
+    rooms = [max((width - _PADDING) // _NARROW, 1) for width in widths]
+    return sum(
+        max(-(-_length(cell) // room) for cell, room in zip(row, rooms, strict=True))
+        for row in table.rows
+    )
+
+
+def _length(cell: tuple[Run, ...]) -> int:
+    return sum(len(run.text) for run in cell)
 
 
 def _properties(table: Table, room: int) -> str:

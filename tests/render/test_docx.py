@@ -3,13 +3,16 @@ from __future__ import annotations
 import io
 import zipfile
 from dataclasses import replace
+from xml.etree import ElementTree
 
 import docx
 import pytest
 
-from specwriter.assemble.document import Clause, Document, ListItem, Table
+from specwriter.assemble.document import Clause, Document, ListItem, Paragraph, Run, Table
 from specwriter.render import render_docx
-from specwriter.render.docx_table import column_widths
+from specwriter.render.docx_body import Body
+from specwriter.render.docx_table import column_widths, table_xml
+from specwriter.render.docx_xml import run
 from tests.render import word
 from tests.render.sample import JOB_TEXT, SAMPLE
 from tests.render.word import W
@@ -238,4 +241,38 @@ def test_a_short_table_stays_on_one_page_and_a_long_one_may_break() -> None:
         for table in BODY.iter(f"{W}tbl")
     )
     assert short == [True, True, True, True, False]
-    assert not any(long)
+    # The first two rows stay together, and the last two.
+    assert [place for place, kept in enumerate(long) if kept] == [0, len(long) - 2]
+
+
+def test_the_room_goes_to_the_columns_that_make_rows_tall() -> None:
+    text = "five zones across the runway, three places in each, drawn by random numbers"
+    rows = [("Groove depth", "1/4 in", text), ("Groove width", "42,240 SY", text)]
+    made = Table(
+        id="tests",
+        number=1,
+        caption="Tests",
+        header=("Requirement", "Limit", "Place"),
+        rows=tuple(tuple((Run(text=cell),) for cell in row) for row in rows),
+    )
+    title, limit, place = (
+        int(each.get(f"{W}w", "")) for each in _only_table(made).iter(f"{W}gridCol")
+    )
+    assert place > 2 * title > 2 * limit
+    # A value keeps its unit beside it: no font of this size needs more for these nine letters.
+    assert limit - 160 > len("42,240 SY") * 100
+
+
+def _only_table(table: Table) -> ElementTree.Element:
+    xml = table_xml(table, lambda runs: run("".join(each.text for each in runs)), 9360)
+    return ElementTree.fromstring(f'<w:body xmlns:w="{W[1:-1]}">{xml}</w:body>')
+
+
+@pytest.mark.parametrize(("letters", "kept"), [(40, True), (200, False)])
+def test_only_a_line_that_leads_in_a_list_is_kept_with_it(letters: int, kept: bool) -> None:
+    blocks = (
+        Paragraph(runs=(Run(text="x" * letters),)),
+        ListItem(runs=(Run(text="one"),), label="(a)", starts=True),
+    )
+    lead, _ = Body(SAMPLE).blocks(blocks)
+    assert ("<w:keepNext/>" in lead) is kept

@@ -31,7 +31,7 @@ SECTION = Figure(
             text="1-1/2 in +0 in -1/8 in (38.1 mm)",
         ),
     ),
-    notes=("Drawn to one scale.",),
+    notes=("Drawn to one scale.", "A note that is longer than the drawing is wide. " * 4),
     description='Cross-section: groove width 1/4 in (6.4 mm) & "more".',
 )
 PLAN = replace(
@@ -75,7 +75,10 @@ def test_no_label_leaves_the_drawing(figure: Figure) -> None:
     width, height = (float(n) for n in (root.get("viewBox") or "").split()[2:])
     for each in root.iter("text"):
         x, y = float(each.get("x", "")), float(each.get("y", ""))
-        assert 0 <= x <= width
+        # Half its size is the mean width of a letter of this font.
+        room = 0.5 * float(each.get("font-size", "")) * len(each.text or "")
+        start = {"start": x, "middle": x - room / 2}[each.get("text-anchor", "")]
+        assert 0 <= start <= start + room <= width
         assert 0 <= y <= height
 
 

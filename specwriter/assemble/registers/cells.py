@@ -38,7 +38,6 @@ def table(
     caption: str,
     header: Sequence[str],
     rows: Sequence[Row],
-    widths: Sequence[int],
 ) -> Table:
     """A table, its values noted on the page."""
     return Table(
@@ -47,5 +46,4 @@ def table(
         caption=caption,
         header=tuple(header),
         rows=tuple(tuple(page.note(cell) for cell in row) for row in rows),
-        widths=tuple(widths),
     )

@@ -17,7 +17,7 @@ def pay_item_table(areas: Many, page: Page) -> tuple[Table, ...]:
     if not rows:
         rows = [[blank("pay_items", text) for text in ("number", "pay item", "unit")]]
     header = ("Item number", "Pay item", "Unit")
-    return (table(page, "pay_item_table", "Pay items", header, rows, (2, 6, 2)),)
+    return (table(page, "pay_item_table", "Pay items", header, rows),)
 
 
 def submittal_table(areas: Many, page: Page) -> tuple[Table, ...]:
@@ -28,7 +28,7 @@ def submittal_table(areas: Many, page: Page) -> tuple[Table, ...]:
         texts = ("submittal", "time due", "action", "response time")
         rows = [[blank("submittals", text) for text in texts]]
     header = ("Submittal", "Due", "Submitted for", "Response within")
-    return (table(page, "submittal_table", "Submittals", header, rows, (5, 4, 2, 2)),)
+    return (table(page, "submittal_table", "Submittals", header, rows),)
 
 
 def _what(item: View) -> Phrase:

@@ -11,7 +11,6 @@ from specwriter.assemble.view import Many, Value, View
 from specwriter.quantity import UNITS, show
 
 _HEADER = ("Area", "Roadway", "Lanes", "From", "To", "Width")
-_WIDTHS = (5, 5, 2, 2, 2, 3, 3)
 
 
 def limits_table(areas: Many, page: Page) -> tuple[Table, ...]:
@@ -28,7 +27,7 @@ def limits_table(areas: Many, page: Page) -> tuple[Table, ...]:
     if total and len(rows) > 1:
         rows.append([plain("Total"), *([plain("")] * 5), plain(show(total, unit, 0))])
     header = (*_HEADER, "Plan area")
-    return (table(page, "limits_table", "Limits of the work", header, rows, _WIDTHS),)
+    return (table(page, "limits_table", "Limits of the work", header, rows),)
 
 
 def plan_area(stretch: View) -> Fraction | None:

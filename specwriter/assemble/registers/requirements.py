@@ -24,20 +24,19 @@ def requirement_table(areas: Many, page: Page) -> tuple[Table, ...]:
     rows: list[Row]
     if len(areas) <= _MOST_COLUMNS:
         header = ("Dimension", *(name.text for name in names))
-        widths = (3, *([4] * len(names)))
         rows = [
             [_title(keys), *(_shown(keys, found, page) for found in values)]
             for keys, values in stated
         ]
     else:
-        header, widths = ("Dimension", "Area", "Requirement"), (3, 4, 4)
+        header = ("Dimension", "Area", "Requirement")
         rows = [
             [_title(keys), name, _shown(keys, found, page)]
             for keys, values in stated
             for name, found in zip(names, values, strict=True)
             if found or keys == _ALWAYS
         ]
-    return (table(page, "requirement_table", "Dimensions", header, rows, widths),)
+    return (table(page, "requirement_table", "Dimensions", header, rows),)
 
 
 def _dimensions(areas: Many) -> list[tuple[str, str]]:

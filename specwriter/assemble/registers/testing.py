@@ -18,9 +18,7 @@ from specwriter.assemble.wording import Bound, in_words, joined, limit
 
 _PUBLISHED = re.compile(r"\b(AASHTO|ASTM|ISO|EN)\b")
 _TEST_HEADER = ("Requirement", "Limit", "Test", "Place and time", "Tester and lot", "Judged on")
-_TEST_WIDTHS = (4, 5, 5, 5, 5, 4)
 _REMEDY_HEADER = ("Requirement", "Remedy", "Retest", "Effect on pay")
-_REMEDY_WIDTHS = (3, 5, 4, 3)
 
 _BOUNDS: dict[str, Bound] = {
     "at_least": "at_least",
@@ -65,15 +63,8 @@ def testing_table(areas: Many, page: Page) -> tuple[Table, ...]:
         remedies = [[blank(path, head.lower()) for head in _REMEDY_HEADER]]
     caption = "Requirements and tests"
     return (
-        table(page, "testing_table", caption, _TEST_HEADER, tests, _TEST_WIDTHS),
-        table(
-            page,
-            "remedy_table",
-            "What follows from a failed test",
-            _REMEDY_HEADER,
-            remedies,
-            _REMEDY_WIDTHS,
-        ),
+        table(page, "testing_table", caption, _TEST_HEADER, tests),
+        table(page, "remedy_table", "What follows from a failed test", _REMEDY_HEADER, remedies),
     )
 
 

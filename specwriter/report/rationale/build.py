@@ -58,7 +58,7 @@ def _calculations(checked: CheckResult, worksheet: Worksheet) -> Iterator[Sectio
     rows = [_calculation(n, each) for n, each in enumerate(worksheet.figures, 1)]
     if rows:
         head = ("No.", "Result", "From", "Source and validity")
-        made = table("calculations", "Calculations", head, rows, (1, 5, 8, 6))
+        made = table("calculations", "Calculations", head, rows)
         yield "Figures that follow from the job", [made]
     else:
         yield "Figures that follow from the job", [text("The job gives nothing to compute from.")]
@@ -66,7 +66,7 @@ def _calculations(checked: CheckResult, worksheet: Worksheet) -> Iterator[Sectio
     for area in areas:
         caption = "What each requirement asks for, and what all the others allow"
         head = (area.area, *HEAD)
-        found = table("standing", caption, head, rows_of(area), (4, 5, 5, 5))
+        found = table("standing", caption, head, rows_of(area))
         yield f"Requirements held together: {area.area}", [found]
 
 
@@ -95,7 +95,7 @@ def _findings(checked: CheckResult) -> Iterator[Section]:
             )
             for each in checked.accepted
         ]
-        made = table("accepted", "Accepted findings", head, rows, (8, 6, 4))
+        made = table("accepted", "Accepted findings", head, rows)
         yield "For which somebody takes responsibility", [made]
     if checked.findings:
         standing = [
@@ -105,7 +105,7 @@ def _findings(checked: CheckResult) -> Iterator[Section]:
         standing_head = ("Grade", "Finding", "Ways to settle it", "Source")
         yield (
             "That stand",
-            [table("standing", "Findings that stand", standing_head, standing, (2, 8, 5, 4))],
+            [table("standing", "Findings that stand", standing_head, standing)],
         )
     if not checked.accepted and not checked.findings:
         yield "None", [text(f"The checks found nothing. {CAUTION}")]
@@ -133,10 +133,10 @@ def _sources(document: Document, library: Library) -> Iterator[Section]:
             notes.append((shown.number, shown.title, clause.note))
     if rows:
         head = ("Clause", "Title", "Document, section, year", "Used for")
-        yield "Published sources", [table("sources", "Sources", head, rows, (2, 4, 6, 6))]
+        yield "Published sources", [table("sources", "Sources", head, rows)]
     if notes:
         note_head = ("Clause", "Title", "Note")
-        yield "Notes on clauses", [table("notes", "Notes", note_head, notes, (2, 4, 10))]
+        yield "Notes on clauses", [table("notes", "Notes", note_head, notes)]
     if not rows and not notes:
         yield "None", [text("The clauses name no source.")]
 
@@ -146,17 +146,17 @@ def _open(checked: CheckResult, document: Document) -> Iterator[Section]:
     if document.open_decisions:
         rows = [(each.label, each.clause, each.path) for each in document.open_decisions]
         head = ("Decision", "Clause", "Key of the job")
-        yield "Open decisions", [table("open", "Open decisions", head, rows, (6, 2, 6))]
+        yield "Open decisions", [table("open", "Open decisions", head, rows)]
     if lost := unmatched(checked.job):
         lost_rows = [(each.at, each.because) for each in lost]
         lost_head = ("Key", "Reason")
         yield (
             "Reasons that belong to no value",
-            [table("lost", "Reasons without a value", lost_head, lost_rows, (5, 8))],
+            [table("lost", "Reasons without a value", lost_head, lost_rows)],
         )
     if checked.not_run:
         rows = [(each.title, each.area or "", each.because) for each in checked.not_run]
         head = ("Check", "Area", "Why it could not look")
-        yield "What was not checked", [table("unrun", "Checks not run", head, rows, (6, 3, 6))]
+        yield "What was not checked", [table("unrun", "Checks not run", head, rows)]
     if not (document.open_decisions or lost or checked.not_run):
         yield "None", [text("Nothing is open.")]

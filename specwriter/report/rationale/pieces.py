@@ -21,11 +21,10 @@ def table(
     caption: str,
     header: tuple[str, ...],
     rows: Iterable[Sequence[str]],
-    widths: tuple[int, ...],
 ) -> Table:
     """A table of plain texts; it gets its number with the whole memo."""
     cells = tuple(tuple((Run(text=cell),) if cell else () for cell in row) for row in rows)
-    return Table(id=id, number=0, caption=caption, header=header, rows=cells, widths=widths)
+    return Table(id=id, number=0, caption=caption, header=header, rows=cells)
 
 
 def numbered(parts: Iterable[tuple[str, Sequence[Section]]]) -> tuple[Part, ...]:

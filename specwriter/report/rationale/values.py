@@ -30,7 +30,6 @@ _ROOTS = (
     "settings",
 )
 _HEAD = ("Value", "As written", "Reason, and what rests on it", "Clause")
-_WIDTHS = (4, 7, 7, 2)
 _NONE = "–"
 
 
@@ -74,7 +73,7 @@ def unmatched(job: Job) -> tuple[Reason, ...]:
 
 
 def _table(caption: str, rows: Iterable[tuple[str, ...]]) -> Any:
-    return table("values", caption, _HEAD, rows, _WIDTHS)
+    return table("values", caption, _HEAD, rows)
 
 
 class _Rests:
