@@ -39,6 +39,16 @@ TEMPERATURE = Formula(
 
 TONE = identity("f = V / p")
 
+AGEING = Formula(
+    text="the quietest level of a texture rises by 1 dB or more within 5 years",
+    source="memory, unverified (about 99 new and up to 101 in service); Washington State DOT "
+    "WA-RD 814.1, 2013: textures rose to 104 to 108 dB(A) under studded tyres",
+    validity="levels at 60 mph (97 km/h); studded tyres age a surface faster",
+)
+
+AGEING_DB, AGED_YEARS = 1, 5
+"""Least rise and the years after which it is expected: ``AGEING``."""
+
 STANDARD_SPEED_MPH = 60
 """Speed of OBSI unless stated otherwise: AASHTO T 360-16(2020), scope."""
 
@@ -47,6 +57,10 @@ SECTION_FT = 440
 
 TYRE_SPREAD = 1.1
 """Mean range of eleven new reference tyres, dB: NCHRP 1-44(1) tyre study, abstract, undated."""
+
+BETWEEN_SCALES = 92
+"""dB(A) below which no texture lies beside the tyre, and above which none does at the roadside.
+Source: project calculation from ``BANDS`` and ``ROADSIDE``."""
 
 SLOPE_RANGE = (25.0, 40.0)
 CORRECTIONS_PER_C = {"AASHTO T 360 (memory, unverified)": -0.072, "California study": -0.027}
@@ -85,6 +99,18 @@ def roadside(source_level: float, distance_ft: Literal[25, 50]) -> tuple[float, 
     """Level of a passing light vehicle and its standard deviation: ``ROADSIDE``."""
     offset, deviation = _OFFSETS[distance_ft]
     return source_level - offset, deviation
+
+
+def quietest_offset(distance_ft: Literal[25, 50]) -> float:
+    """How far a passing light vehicle may lie below OBSI: two standard deviations more."""
+    offset, deviation = _OFFSETS[distance_ft]
+    return offset + 2 * deviation
+
+
+def at_speed(level_at_60: float, speed_mph: float, side: Literal[-1, 1]) -> float:
+    """The level at another speed, at the quiet (-1) or loud (1) end of ``SPEED_SLOPE``."""
+    ends = [level_change(STANDARD_SPEED_MPH, speed_mph, slope) for slope in SLOPE_RANGE]
+    return level_at_60 + (min(ends) if side < 0 else max(ends))
 
 
 def obsi_of_cpx(cpx: float) -> tuple[float, float]:

@@ -34,6 +34,7 @@ SPACING = "conditions.joint_spacing"
 WITHIN = {
     "conditions.existing_wavelength": Interval(Fraction(5), Fraction(30)),
     "equipment.wheelbase": Interval(Fraction(3), Fraction(8)),
+    "ride.localized_base": Interval(Fraction(4), Fraction(30)),
 }
 """Where a relation holds for part of the values only (see its ``applies``)."""
 

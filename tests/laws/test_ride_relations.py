@@ -19,7 +19,7 @@ from specwriter.trade.ride.curl import curl
 from tests.support import job
 
 STEP, CURL, SPACING = "joint_match", "conditions.daily_curl", "conditions.joint_spacing"
-WAVES, ROUGHNESS = "ride.long_waves", "ride.roughness"
+WAVES = "ride.long_waves"
 PARTS = [each for each in all_relations() if each.slug == "roughness-of-the-parts"]
 HEIGHTS = st.integers(0, 32).map(lambda count: Fraction(count) * Fraction("0.0254") / 128)
 SPACINGS = st.integers(11, 39).map(lambda feet: Fraction(feet) * Fraction("0.3048"))
@@ -49,10 +49,10 @@ def test_narrowing_loses_no_surface_that_is_as_rough_as_its_parts(
         at[name] = one
         box[name] = Interval(min(one, other), max(one, other))
     roughness = Fraction(made(at))
-    box[ROUGHNESS] = Interval(Fraction(0), roughness * Fraction(10001, 10000))
+    box[relation.output] = Interval(Fraction(0), roughness * Fraction(10001, 10000))
 
     for name in relation.variables:
-        truth = roughness if name == ROUGHNESS else at[name]
+        truth = roughness if name == relation.output else at[name]
         assert truth in relation.shape.narrow(box, name), name
 
 

@@ -297,6 +297,9 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "standard speed of OBSI": lambda _: sound.STANDARD_SPEED_MPH,
     "section of OBSI": lambda _: sound.SECTION_FT,
     "levels inside the band": levels_inside,
+    "quiet level at a speed": lambda r: sound.at_speed(r["at_60"], r["mph"], -1),
+    "loud level at a speed": lambda r: sound.at_speed(r["at_60"], r["mph"], 1),
+    "quietest roadside offset": lambda r: sound.quietest_offset(r["distance_ft"]),
     "level over speed": lambda r: sound.level_change(r["from"], r["to"], 30),
     "temperature correction per degree Celsius": lambda _: sound.CORRECTIONS_PER_C[
         "AASHTO T 360 (memory, unverified)"

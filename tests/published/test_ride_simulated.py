@@ -17,6 +17,7 @@ from specwriter.trade.ride import (
     bumps,
     curl,
     faulting,
+    half_car,
     lengths,
     profilograph,
     steps,
@@ -26,7 +27,14 @@ from specwriter.trade.ride import gain as waves
 from specwriter.trade.ride.quarter_car import transition
 from specwriter.trade.ride.roughness import motion, roughness, running
 from tests.support import ride as independent
-from tests.support.ride_roads import chord_of_faulting, combination, gaps, share_over_an_eighth
+from tests.support.ride_roads import (
+    chord_of_faulting,
+    combination,
+    gaps,
+    hri_over_mri,
+    share_over_an_eighth,
+    worst_over_base,
+)
 from tests.support.ride_waves import sine
 
 SAMPLE = 0.025
@@ -165,6 +173,69 @@ def test_the_line_of_a_band_passes_through_the_simulated_means(fit: profilograph
     for iri in (80, 100, 130, 160):
         low, high = fit.range_of_iri(profilograph.MEANS[iri][place][0])
         assert low <= iri <= high
+
+
+@pytest.mark.parametrize("feet", [10, 15, 25, 50, 100])
+def test_the_worst_place_of_a_segment_is_what_random_roads_have(feet: int) -> None:
+    (simulated,) = worst_over_base({"base_ft": [feet]})
+
+    assert lengths.worst_over_segment(feet * FOOT) == pytest.approx(
+        simulated, abs=lengths.WORST_ERROR
+    )
+
+
+@pytest.mark.parametrize("feet", [9, 110])
+def test_a_base_that_was_not_simulated_is_refused(feet: int) -> None:
+    with pytest.raises(ValueError, match="not known"):
+        lengths.worst_over_segment(feet * FOOT)
+
+
+def test_no_road_has_a_half_car_index_above_its_mean_and_unlike_paths_have_the_least() -> None:
+    ratio = hri_over_mri({})
+
+    assert half_car.least_half_car(1.0) == pytest.approx(ratio, abs=0.02)
+    left = independent.random_road(lambda n: 1e-6 * n**0, 2000, 0.1, seed=3)
+    for alike in (0.0, 0.5, 1.0):
+        other = independent.random_road(lambda n: 1e-6 * n**0, 2000, 0.1, seed=4)
+        right = alike * left + (1 - alike) * other
+        paths = [independent.motion(each, 0.1) for each in (left, right)]
+        both = independent.motion((left + right) / 2, 0.1)
+        assert both.mean() <= (paths[0].mean() + paths[1].mean()) / 2 * (1 + 1e-9)
+
+
+def test_the_mildest_and_the_harshest_bump_under_a_template_are_those_recorded() -> None:
+    found = []
+    for length in np.arange(bumps.BUMP_LENGTHS[0], bumps.BUMP_LENGTHS[1] + 0.01, 0.1):
+        road = np.array(bumps.profile(bumps.haversine, 1.0, float(length)))
+        moved = independent.motion(road, SAMPLE)
+        points = round(25 * FOOT / SAMPLE)
+        found.append(np.convolve(moved, np.full(points, 1 / points), "valid").max())
+
+    assert min(found) == pytest.approx(bumps.LEAST_LOCALIZED, rel=0.005)
+    assert max(found) == pytest.approx(bumps.MOST_LOCALIZED, rel=0.005)
+
+
+@pytest.mark.parametrize("tilt", [0.0, 0.5, 1.0])
+def test_an_edge_across_a_joint_finds_the_whole_step(tilt: float) -> None:
+    """Slabs of 15 ft that are level, or tilted back by a share of the step."""
+    slab, edge, points = 15 * FOOT, 10 * FOOT, 400
+    at = np.arange(points + 1) / points * edge
+    for start in np.arange(0.5, edge, 0.2):
+        along = at - start  # the joint lies at 0; behind it the slab is higher by 1
+        high = along >= 0
+        heights = np.where(high, 1.0 - tilt * along / slab, -tilt * along / slab - tilt)
+        assert gap_under(at, heights) >= 1.0 - 0.02
+
+
+@pytest.mark.parametrize("fall", [0.0, 0.5])
+def test_a_chord_that_ends_behind_a_step_shows_the_whole_step(fall: float) -> None:
+    """A template of 25 ft: its line runs between two points of the surface."""
+    template = 25 * FOOT
+    behind = np.linspace(0.001, template, 1000)
+    heights = 1.0 - fall * behind / template
+    line = heights[-1] * behind / template
+
+    assert float((heights - line).max()) >= 0.99
 
 
 def test_the_variation_over_a_segment_is_sqrt_of_the_length() -> None:

@@ -53,16 +53,20 @@ def variation_over_length(_: Inputs) -> list[float]:
     return spreads
 
 
-def worst_25_feet(_: Inputs) -> float:
-    ratios = []
-    for exponent in SPECTRA:
-        moved = road(exponent, 30, 5)[1]
-        kernel = np.full(150, 1 / 150)
-        ratios += [
-            np.convolve(segment, kernel, "valid").max() / segment.mean()
-            for segment in moved[: len(moved) // 3168 * 3168].reshape(-1, 3168)
-        ]
-    return float(np.median(ratios))
+def worst_over_base(inputs: Inputs) -> list[float]:
+    """Median over segments of 0.1 mi: the worst stretch of each base over the segment."""
+    found = []
+    for feet in inputs["base_ft"]:
+        ratios: list[float] = []
+        kernel = np.full(round(feet * FOOT / STEP), 1 / round(feet * FOOT / STEP))
+        for exponent in SPECTRA:
+            moved = road(exponent, 30, 5)[1]
+            ratios += [
+                np.convolve(segment, kernel, "valid").max() / segment.mean()
+                for segment in moved[: len(moved) // 3168 * 3168].reshape(-1, 3168)
+            ]
+        found.append(float(np.median(ratios)))
+    return found
 
 
 @cache
@@ -197,7 +201,7 @@ def line_of_the_profile_index(inputs: Inputs) -> list[float]:
 SIMULATIONS: dict[str, Callable[[Inputs], Any]] = {
     "HRI over MRI": hri_over_mri,
     "variation over length": variation_over_length,
-    "worst 25 ft": worst_25_feet,
+    "worst place over a base": worst_over_base,
     "straightedge on a random surface": straightedge_on_a_random_surface,
     "straightedge on random surfaces": straightedge_on_random_surfaces,
     "share over 1/8 in": share_over_an_eighth,

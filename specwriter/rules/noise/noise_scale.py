@@ -29,6 +29,7 @@ from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.rules.noise._noise import noises
 from specwriter.rules.rule import Rule, evidence, given
+from specwriter.trade.sound import BETWEEN_SCALES
 
 RULE = Rule(
     title="the noise limit does not fit its measure",
@@ -37,7 +38,6 @@ RULE = Rule(
     needs=("noise.measure", "noise.at_most"),
 )
 
-_BETWEEN = 92
 _AT_ROADSIDE = {"25 ft": 21.9, "50 ft": 28.5}
 
 
@@ -46,10 +46,10 @@ def check(job: Job) -> Iterator[Finding]:
     for area, noise in noises(job):
         limit = given(noise.at_most)
         level = limit.amounts[0].value
-        if noise.measure == "OBSI" and level < _BETWEEN:
+        if noise.measure == "OBSI" and level < BETWEEN_SCALES:
             says = f"{limit} beside the tyre is quieter than any pavement; it is a roadside level."
             settle = ("measure: roadside, with its distance", "an OBSI limit near 100 dB(A)")
-        elif noise.measure == "roadside" and level > _BETWEEN:
+        elif noise.measure == "roadside" and level > BETWEEN_SCALES:
             lower = " and ".join(
                 f"{float(level) - offset:.0f} dB(A) at {place}"
                 for place, offset in _AT_ROADSIDE.items()

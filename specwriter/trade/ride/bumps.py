@@ -22,6 +22,13 @@ TEMPLATE = {"highway": 0.3 * 0.0254, "airfield": 0.4 * 0.0254}
 """Offset of a bump template over 25 ft, metres. Source: Florida DOT Standard Specifications,
 400-15.2.5.5 (0.3 in); UFGS 32 02753 (0.4 in)."""
 
+BUMP_LENGTHS = (1.0, 7.62)
+"""Shortest and longest bump that a template of 25 ft is asked about, metres."""
+
+LEAST_LOCALIZED, MOST_LOCALIZED = 0.2837, 0.4667
+"""Least and most roughness over 25 ft of a haversine of those lengths, a slope per metre of its
+height (456 and 751 in/mi for an inch): at 7.62 m and at 2.1 m."""
+
 
 def haversine(share: float) -> float:
     """A rounded bump, level at both ends."""

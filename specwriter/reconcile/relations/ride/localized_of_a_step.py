@@ -8,7 +8,7 @@ from typing import Any, Literal
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.readers.ride import LOCALIZED
+from specwriter.reconcile.readers.ride import BASE, LOCALIZED
 from specwriter.reconcile.relation import Function, Relation, Unassured
 from specwriter.reconcile.roughness_of_parts import ROUNDING, SMOOTHEST, STEP, has_joints, has_steps
 from specwriter.reconcile.shape import Values
@@ -23,22 +23,28 @@ _SCATTER = Fraction(2, 100)
 """What the sample interval and the direction of travel change."""
 
 
-def _signs(at: Mapping[str, Interval]) -> dict[str, int]:
-    return {STEP: 1}
+def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
+    return {STEP: 1, BASE: -1}
+
+
+def _per_step(at: Values) -> float:
+    """Roughness of a step of one metre; the base as coarse as it needs to be, so that few values
+    are ever simulated."""
+    return localized(round(float(at[BASE]), 2))
 
 
 def _over(floor: float, scatter: Fraction, bound: Literal["equal", "at_least"]) -> Function:
     """The step over a surface that is ``floor`` rough beside the joint."""
 
     def value(at: Values) -> float:
-        return combined(floor, localized() * float(at[STEP]))
+        return combined(floor, _per_step(at) * float(at[STEP]))
 
     def step(roughness: Any, at: Values) -> float:
-        return room_for(float(roughness), floor) / localized()
+        return room_for(float(roughness), floor) / _per_step(at)
 
     return Function(
         output=LOCALIZED,
-        inputs=(STEP,),
+        inputs=(STEP, BASE),
         value=value,
         signs=_signs,
         inverses={STEP: step},
@@ -62,8 +68,8 @@ def _relation(judged: bool) -> Relation:
         slug="localized-of-a-step",
         title="a single step breaks the localized limit",
         statement=(
-            "localized roughness over 25 ft is at least that of a single step at a joint (about "
-            "557 in/mi for an inch of step)"
+            "localized roughness is at least that of a single step at a joint (about 557 in/mi "
+            "for an inch of step over a base of 25 ft)"
         ),
         shape=_over(0.0, _SCATTER, "at_least"),
         nominal=_over(SMOOTHEST, ROUNDING, "equal") if judged else None,

@@ -8,9 +8,9 @@ from itertools import product
 
 from specwriter.model import Area, Job
 from specwriter.reconcile import roughness_of_parts as parts
-from specwriter.reconcile.readers.ride import ROUGHNESS
+from specwriter.reconcile.readers.ride import HALF_CAR, ROUGHNESS
 from specwriter.reconcile.relation import Function, Relation, Unassured
-from specwriter.reconcile.stated_ride import has_step_limit
+from specwriter.reconcile.stated_ride import asks_for_half_car, has_step_limit
 
 _SCATTER = Fraction(5, 100)
 """Share by which the rule of combination may be off (``steps.COMBINATION_ERROR``), rounded up."""
@@ -22,27 +22,35 @@ _WORDS = {
 }
 
 
+_INDEXES = {ROUGHNESS: "roughness index", HALF_CAR: "half-car index"}
+"""Joints cross both wheel paths, so each index feels steps and curl in full; waves may differ
+from one path to the other, and are looked at in the mean index only."""
+
 _UNASSURED = Unassured(
     slug="ride-not-assured",
     title="steps, curl or waves that are allowed use up the limit of the ride",
 )
 
 
-def _relation(steps: bool, curl: bool, waves: bool, judged: bool) -> Relation:
+def _relation(output: str, steps: bool, curl: bool, waves: bool, judged: bool) -> Relation:
     """The relation of an area with these parts; choices are judged where no part is boundless:
     a cap alone sets no limit to the steps that are left."""
     held = dict(zip(_WORDS, (steps, curl, waves), strict=True))
     names = [name for name, is_held in held.items() if is_held]
+    words = " and ".join(_WORDS[name] for name in names)
     joints = (parts.SPACING,) if steps or curl else ()
     floor = 0.0 if waves else parts.SMOOTHEST
 
     def applies(job: Job, area: Area) -> bool:
-        found = (parts.has_steps(job, area), parts.has_curl(job, area), parts.has_waves(job, area))
+        if output == HALF_CAR and not asks_for_half_car(area):
+            return False
+        left = output == ROUGHNESS and parts.has_waves(job, area)
+        found = (parts.has_steps(job, area), parts.has_curl(job, area), left)
         bounded = not steps or has_step_limit(area)
         return found == (steps, curl, waves) and bounded is judged
 
     shape = Function(
-        output=ROUGHNESS,
+        output=output,
         inputs=(*names, *joints),
         value=parts.value(names),
         signs=parts.signs,
@@ -51,7 +59,7 @@ def _relation(steps: bool, curl: bool, waves: bool, judged: bool) -> Relation:
         bound="at_least",
     )
     nominal = Function(
-        output=ROUGHNESS,
+        output=output,
         inputs=shape.inputs,
         value=parts.value(names, floor),
         signs=parts.signs,
@@ -61,7 +69,7 @@ def _relation(steps: bool, curl: bool, waves: bool, judged: bool) -> Relation:
     return Relation(
         slug="roughness-of-the-parts",
         title="what is left in the surface is rougher than the limit",
-        statement=f"roughness index is at least that of {' and '.join(_WORDS[n] for n in names)}",
+        statement=f"{_INDEXES[output]} is at least that of {words}",
         shape=shape,
         nominal=nominal if judged else None,
         source=(
@@ -86,7 +94,8 @@ def _validity(steps: bool, curl: bool, waves: bool) -> Iterator[str]:
 
 
 RELATIONS = [
-    _relation(steps, curl, waves, judged)
+    _relation(output, steps, curl, waves, judged)
+    for output in _INDEXES
     for steps, curl, waves, judged in product((False, True), repeat=4)
-    if (steps or curl or waves) and (steps or judged)
+    if (steps or curl or waves) and (steps or judged) and not (waves and output == HALF_CAR)
 ]

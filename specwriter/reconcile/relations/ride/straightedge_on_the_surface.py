@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers.ride import ROUGHNESS
 from specwriter.reconcile.relation import Linear, Relation, Unassured
 from specwriter.reconcile.requirement import sources
-from specwriter.reconcile.stated_ride import lies_within, most
-from specwriter.trade.ride import FOOT, INCH, INCH_PER_MILE
-from specwriter.trade.ride.straightedge import ON_RANDOM
-
-_ROW = next(row for row in ON_RANDOM if row.mri == 100)
-_PER_ROUGHNESS = Fraction(_ROW.gap_99[0] * INCH / (_ROW.mri * INCH_PER_MILE)).limit_denominator(
-    10**6
+from specwriter.reconcile.stated_ride import (
+    GAP_PER_ROUGHNESS,
+    SURFACE,
+    lies_within,
+    most,
+    step_governs_straightedge,
 )
-"""Gap that one placement in a hundred exceeds, metres for a slope of 1."""
+from specwriter.trade.ride import FOOT
+
+_FACTORS = {"straightedge.tolerance": 1, ROUGHNESS: -GAP_PER_ROUGHNESS}
 
 
 def _applies(job: Job, area: Area) -> bool:
@@ -25,6 +24,7 @@ def _applies(job: Job, area: Area) -> bool:
     edges = [each.straightedge for each in sources(area) if each.straightedge is not None]
     return (
         bool(edges)
+        and not step_governs_straightedge(job, area)
         and most(job, area, ROUGHNESS) is not None
         and all(
             lies_within(each.length, 9.8 * FOOT, 10.2 * FOOT)
@@ -39,12 +39,13 @@ RELATION = Relation(
     slug="straightedge-on-the-surface",
     title="the straightedge asks for more than the roughness index",
     statement=(
-        "one placement in a hundred of a 10 ft straightedge finds "
-        f"{_ROW.gap_99[0]} in or more on a random surface of {_ROW.mri} in/mi, in proportion to "
-        "the index"
+        f"one placement in a hundred of a 10 ft straightedge finds {SURFACE.gap_99[0]} in or more "
+        f"on a random surface of {SURFACE.mri} in/mi, in proportion to the index"
     ),
-    shape=Linear({"straightedge.tolerance": 1, ROUGHNESS: -_PER_ROUGHNESS}, Interval(None, None)),
-    nominal=Linear({"straightedge.tolerance": 1, ROUGHNESS: -_PER_ROUGHNESS}),
+    shape=Linear(
+        {"straightedge.tolerance": 1, ROUGHNESS: -GAP_PER_ROUGHNESS}, Interval(None, None)
+    ),
+    nominal=Linear({"straightedge.tolerance": 1, ROUGHNESS: -GAP_PER_ROUGHNESS}),
     source="project calculation on random surfaces of three spectra",
     validity=(
         "a screen: straightedge and index answer different waves, and neither implies the other; "

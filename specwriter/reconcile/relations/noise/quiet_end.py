@@ -1,0 +1,96 @@
+"""The quietest level that a texture is known to reach, at the speed of the test."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+from typing import Any
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.readers import noise
+from specwriter.reconcile.relation import Function, Linear, Relation, Shape
+from specwriter.trade import sound
+
+_MPH = 0.44704
+
+
+def _applies(texture: str, off_speed: bool) -> Callable[[Job, Area], bool]:
+    def applies(job: Job, area: Area) -> bool:
+        return area.texture == texture and noise.is_off_standard_speed(area) is off_speed
+
+    return applies
+
+
+def _shape(variable: str, least: float, off_speed: bool) -> Shape:
+    """``least`` at 60 mph; at another speed the quiet end of what the speed may change."""
+    if not off_speed:
+        return Linear({variable: 1}, Interval(Fraction(str(least)), None))
+
+    def level(at: Any) -> Fraction:
+        return Fraction(sound.at_speed(least, float(at[noise.SPEED]) / _MPH, -1))
+
+    return Function(
+        output=variable,
+        inputs=(noise.SPEED,),
+        value=level,
+        signs=lambda at: {noise.SPEED: 1},
+        bound="at_least",
+    )
+
+
+def _relation(variable: str, texture: str, *, off_speed: bool) -> Relation:
+    band = sound.BANDS[texture]
+    added, place, source = _PLACES[variable]
+    least = band.quietest + added
+    sources = [band.source, *([source] if source else [])]
+    validity = [f"levels at 60 mph (97 km/h){', carried to the speed of the test' * off_speed}"]
+    if off_speed:
+        sources.append(f"level over speed: {sound.SPEED_SLOPE.source}")
+        validity.append(f"speed: {sound.SPEED_SLOPE.validity}")
+    return Relation(
+        slug="noise-below-the-quiet-end",
+        title="the texture is not known to be so quiet",
+        statement=(
+            f"{texture.replace('_', ' ')} gives about {least:.0f} dB(A) {place} at the quietest, "
+            "from memory, unverified"
+        ),
+        shape=_shape(variable, least, off_speed),
+        source="; ".join(sources),
+        validity="; ".join(validity),
+        kind="experience",
+        about=(variable,),
+        applies=_applies(texture, off_speed),
+        ways=(
+            f"a limit of {least:.0f} dB(A) or more at 60 mph",
+            "measure a lane of this texture near by before the limit is set",
+        ),
+    )
+
+
+_PLACES: dict[str, tuple[float, str, str]] = {
+    noise.SOURCE: (0.0, "beside the tyre", ""),
+    noise.AGED: (
+        sound.AGEING_DB,
+        f"beside the tyre after {sound.AGED_YEARS} years",
+        sound.AGEING.source,
+    ),
+    noise.ROADSIDE[25]: (
+        -sound.quietest_offset(25),
+        "at 25 ft from the lane",
+        sound.ROADSIDE.source,
+    ),
+    noise.ROADSIDE[50]: (
+        -sound.quietest_offset(50),
+        "at 50 ft from the lane",
+        sound.ROADSIDE.source,
+    ),
+}
+"""Variable → what is added to the quiet end of a texture, where it is heard, and the source."""
+
+RELATIONS = [
+    _relation(variable, texture, off_speed=off_speed)
+    for variable in _PLACES
+    for texture in sound.BANDS
+    for off_speed in (False, True)
+]

@@ -1,0 +1,40 @@
+"""A straightedge across a joint finds the whole step."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from specwriter.model import Area, Job
+from specwriter.quantity import Interval
+from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.roughness_of_parts import STEP
+from specwriter.reconcile.stated_ride import step_governs_straightedge
+
+_AT_LEAST = Linear({"straightedge.tolerance": 1, STEP: -1}, Interval(Fraction(0), None))
+_EQUAL = Linear({"straightedge.tolerance": 1, STEP: -1})
+
+
+def _applies(job: Job, area: Area) -> bool:
+    return step_governs_straightedge(job, area)
+
+
+RELATION = Relation(
+    slug="straightedge-across-a-joint",
+    title="a step at a joint that is allowed fails the straightedge",
+    statement="the gap under a straightedge across a joint is at least the step left there",
+    shape=_AT_LEAST,
+    nominal=_EQUAL,
+    source=(
+        "geometry: the edge lies on the high slab and stands off the low one by the step; Iowa "
+        "DOT Standard Specifications, section 2317, April 2009: straightedge along and across"
+    ),
+    validity=(
+        "a straightedge that is laid across joints; where joints are left out of its test, say so "
+        "in the place of the test"
+    ),
+    assures=Unassured(
+        slug="step-fails-the-straightedge",
+        title="a step at a joint that is allowed fails the straightedge",
+    ),
+    applies=_applies,
+)
