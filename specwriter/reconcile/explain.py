@@ -124,7 +124,7 @@ def _general_sentence(clash: Clash) -> str:
     lead = f"With {and_list([_stated(each) for each in others])}, the" if others else "The"
     # A relation with scatter excludes nothing; it says what is to be expected.
     verb = "can only be" if clash.is_proof else "is expected to be"
-    return f"{lead} {move.member.label} {verb} {room}, not {move.member.quantity.text}" + (
+    return f"{lead} {move.member.label} {verb} {room}, not {move.member.written}" + (
         f" ({because})." if because else "."
     )
 
@@ -136,7 +136,7 @@ def _told(clash: Clash) -> Move:
 
 
 def _stated(requirement: Requirement) -> str:
-    return f"{requirement.label} {requirement.quantity.text}"
+    return f"{requirement.label} {requirement.written}"
 
 
 def _labels(clash: Clash) -> list[str]:

@@ -33,7 +33,7 @@ def _sentences(check: ResultCheck) -> Iterator[str]:
     target = check.target
     yield (
         f"Everything else in the job allows a {target.label} of "
-        f"{show_interval_like(check.allowed, target.quantity)}; it asks for {target.quantity.text}."
+        f"{show_interval_like(check.allowed, target.quantity)}; it asks for {target.written}."
     )
     yield _witness(check)
     if check.missing and check.missing_needed is not None:

@@ -26,9 +26,17 @@ class Requirement:
     reading: Interval
 
     @property
+    def written(self) -> str:
+        """What is written, with the limit word that its key stands for."""
+        low, high = self.interval
+        if self.quantity.form != "value" or (low is not None and high is not None):
+            return self.quantity.text
+        return f"{'at most' if low is None else 'at least'} {self.quantity.text}"
+
+    @property
     def evidence(self) -> Evidence:
         """The requirement as a finding shows it."""
-        return Evidence(path=self.path, label=self.label, written=self.quantity.text)
+        return Evidence(path=self.path, label=self.label, written=self.written)
 
     def shown(self, interval: Interval, *, inward: bool = False) -> str:
         """A computed range written the way the requirement is, without the lower end 0 that

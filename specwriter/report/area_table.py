@@ -31,7 +31,7 @@ def _row(standing: Standing) -> Row:
     requirement = standing.requirement
     return (
         requirement.label,
-        requirement.quantity.text,
+        requirement.written,
         _allowed(standing),
         _verdict(standing),
     )

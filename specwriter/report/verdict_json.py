@@ -97,6 +97,6 @@ def _requirement(requirement: Requirement) -> dict[str, str]:
     return {
         "path": requirement.path,
         "label": requirement.label,
-        "written": requirement.quantity.text,
+        "written": requirement.written,
         "role": requirement.role,
     }
