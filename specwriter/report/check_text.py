@@ -124,10 +124,9 @@ def _table(area: AreaVerdicts) -> Iterator[str]:
     for row in rows:
         cells = [f"{cell:{width}}" for cell, width in zip(row[:3], widths, strict=True)]
         opening = "  ".join([*cells, ""])
-        room = opening if len(opening) < WIDTH - 24 else INDENT * 2
-        if room is not opening:
+        if len(opening) > WIDTH - 24 and len(opening) + len(row[3]) > WIDTH:
             yield opening.rstrip()
-            opening = room
+            opening = INDENT * 2
         yield wrapped(row[3], opening, " " * len(opening))
 
 
