@@ -62,6 +62,7 @@ class Statement(Node):
     removal: Removal | None = None
     coverage: Coverage | None = None
     joint_match: Quantity | None = None
+    cross_slope: CrossSlope | None = None
     smoothness: Smoothness | None = None
     straightedge: Straightedge | None = None
     texture_depth: TextureDepth | None = None

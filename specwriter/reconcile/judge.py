@@ -58,13 +58,18 @@ def _clash(system: System, outcome: Outcome, clash: Clash) -> Verdict:
 
 
 def _nominal(system: System) -> Iterator[Clash]:
-    """Clashes of the nominal dimensions, where only the edges of their tolerances meet."""
+    """Clashes of the nominal dimensions, where only the edges of their tolerances meet.
+
+    One value in two unit systems is none: its columns differ by how they were rounded.
+    """
     dimensions = [each for each in system.requirements if each.role != "result"]
     if all(each.quantity.form != "tolerance" for each in dimensions):
         return
     by_path = {each.path: each for each in dimensions}
     for clash in search([each.at_nominal() for each in dimensions], system.exact).clashes:
         members = tuple(by_path[each.path] for each in clash.members)
+        if not clash.relations and len({each.quantity.unit.system for each in members}) > 1:
+            continue
         yield replace(clash, members=members, nominal_only=True)
 
 

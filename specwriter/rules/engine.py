@@ -113,6 +113,7 @@ def _causes(
         if finding.grade is Grade.CONFLICT
         for clause in _clauses(finding)
     }
+    solved = [_places(finding) for finding in beside]
     for finding in findings:
         rule, clauses = by_slug[finding.slug], _clauses(finding)
         caused = any(
@@ -120,8 +121,13 @@ def _causes(
             for cause in rule.quiet_after
             for clause in clauses
         )
-        if not caused and not (rule.gap and clauses <= clashing):
+        echoes = rule.echo and any(_places(finding) <= places for places in solved)
+        if not caused and not echoes and not (rule.gap and clauses <= clashing):
             yield finding
+
+
+def _places(finding: Finding) -> set[str]:
+    return {each.path for each in finding.evidence}
 
 
 def _clauses(finding: Finding) -> set[str]:

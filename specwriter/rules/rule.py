@@ -24,8 +24,9 @@ class Rule:
     of its business and are not reported as left out.
     ``quiet_after`` names rules whose finding on the same requirement is the cause: this rule then
     says nothing on it. ``gap`` marks a rule that looks for what is missing: it says nothing on a
-    requirement that is part of a conflict, which must be rewritten anyhow. ``base`` is the job that
-    the examples patch.
+    requirement that is part of a conflict, which must be rewritten anyhow. ``echo`` marks a rule on
+    how single values are written: it says nothing where the reconciliation reports all of them.
+    ``base`` is the job that the examples patch.
     """
 
     title: str
@@ -35,6 +36,7 @@ class Rule:
     applies_to: tuple[str, ...] = ()
     quiet_after: tuple[str, ...] = ()
     gap: bool = False
+    echo: bool = False
     base: str = "diamond_grinding"
 
     def finding(

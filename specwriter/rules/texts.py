@@ -52,35 +52,45 @@ class Text:
 
 def texts(job: Job) -> Iterator[Text]:
     """Every free text of the job, in the order of the model."""
-    yield from _below(job)
+    return (text for text, is_sentence in _below(job) if is_sentence)
 
 
-def matches(job: Job, pattern: re.Pattern[str]) -> list[Evidence]:
-    """Each text that holds the pattern, with the place of the first match in it."""
-    found = ((text, pattern.search(text.words)) for text in texts(job))
+def entries(job: Job) -> Iterator[Text]:
+    """The free texts, and every name, number, date and edition that a person wrote."""
+    return (text for text, _ in _below(job))
+
+
+def matches(job: Job, pattern: re.Pattern[str], *, names: bool = False) -> list[Evidence]:
+    """Each text (or entry, with ``names``) that holds the pattern, with its first place in it."""
+    some = entries(job) if names else texts(job)
+    found = ((text, pattern.search(text.words)) for text in some)
     return [text.evidence(match.start()) for text, match in found if match]
 
 
-def _below(value: Any, path: str = "", label: str = "") -> Iterator[Text]:
+_Entry = tuple[Text, bool]
+"""What a person wrote, and whether it is free text."""
+
+
+def _below(value: Any, path: str = "", label: str = "", free: bool = True) -> Iterator[_Entry]:
     if isinstance(value, str):
-        yield Text(path=path, label=label, words=value)
+        yield Text(path=path, label=label, words=value), free
     elif isinstance(value, dict):
         for each in value.values():
-            yield from _below(each)
+            yield from _below(each, free=free)
     elif isinstance(value, tuple):
         for index, each in enumerate(value):
-            yield from _below(each, f"{path}.{index}", label)
-    elif isinstance(value, Node) and not isinstance(value, _WITHOUT_TEXTS):
-        yield from _of_node(value)
+            yield from _below(each, f"{path}.{index}", label, free)
+    elif isinstance(value, Node):
+        yield from _of_node(value, free and not isinstance(value, _WITHOUT_TEXTS))
 
 
-def _of_node(node: Node) -> Iterator[Text]:
+def _of_node(node: Node, free: bool) -> Iterator[_Entry]:
     kind_of_node: Any = type(node)
     kinds = hints(kind_of_node)
     for field in fields(node):
         value, kind = getattr(node, field.name), kinds[field.name]
-        if field.name == "path" or field.name in _NAMES.get(kind_of_node, ()):
+        if field.name == "path" or (isinstance(value, str) and kind is not str):
             continue
-        if isinstance(value, str) and kind is not str:
-            continue
-        yield from _below(value, node.path_to(key_of(field)), key_of(field).replace("_", " "))
+        sentence = free and field.name not in _NAMES.get(kind_of_node, ())
+        key = key_of(field)
+        yield from _below(value, node.path_to(key), key.replace("_", " "), sentence)

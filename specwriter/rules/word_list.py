@@ -11,7 +11,7 @@ from typing import Any
 
 from specwriter.diagnostic import Evidence
 from specwriter.model import Job
-from specwriter.rules.texts import texts
+from specwriter.rules.texts import entries, texts
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,10 +67,15 @@ def _pattern() -> tuple[re.Pattern[str], dict[str, Flag]]:
     return re.compile(rf"(?<![\w-])(?:{choices})(?![\w-])", re.IGNORECASE), by_words
 
 
-def flagged(job: Job, kinds: tuple[str, ...]) -> dict[str, tuple[Flag, list[Evidence]]]:
-    """Each flagged word of some kinds, lower case, with its entry and where texts use it."""
+def flagged(
+    job: Job, kinds: tuple[str, ...], *, names: bool = False
+) -> dict[str, tuple[Flag, list[Evidence]]]:
+    """Each flagged word of some kinds, lower case, with its entry and where texts use it.
+
+    With ``names`` every entry that a person wrote is looked at, such as the edition of a method.
+    """
     found: dict[str, tuple[Flag, list[Evidence]]] = {}
-    for text in texts(job):
+    for text in entries(job) if names else texts(job):
         for use in uses(text.words, kinds):
             _, places = found.setdefault(" ".join(use.words.lower().split()), (use.flag, []))
             if text.path not in [each.path for each in places]:

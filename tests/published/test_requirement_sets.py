@@ -1,4 +1,4 @@
-"""Requirement sets that agencies printed: silent where sound, a conflict where they clash.
+"""Requirement sets that agencies printed: silent where sound, found where they clash.
 
 Outside check: the sets in ``requirement_sets.yaml``, each with document, section and year.
 """
@@ -12,30 +12,64 @@ import pytest
 import yaml
 
 from specwriter.diagnostic import Grade
+from specwriter.report.result import CheckResult
 from specwriter.workflow import check
 
 SETS: list[dict[str, Any]] = yaml.safe_load(
     (Path(__file__).parent / "requirement_sets.yaml").read_text(encoding="utf-8")
 )
+READ = [entry for entry in SETS if "refused" not in entry]
 PROJECT = {"title": "Published set", "agency": "Test"}
+BESIDE = ("conditions", "pay_items", "sequence", "residue")
+KEYS = {"id", "document", "tag", "why", "area", "base_section", *BESIDE} | {
+    *("conflict", "caution", "found", "silent", "refused", "left_out")
+}
 
 
-@pytest.mark.parametrize("entry", SETS, ids=lambda entry: entry["id"])
-def test_a_published_set_raises_exactly_its_known_conflicts(
+def checked(entry: dict[str, Any], folder: Path) -> CheckResult:
+    """The set as a job file, read and checked."""
+    project = PROJECT | {key: entry[key] for key in ("base_section",) if key in entry}
+    job = {"format": 1, "project": project, "areas": {"printed": entry["area"]}}
+    job |= {key: entry[key] for key in BESIDE if key in entry}
+    path = folder / "job.yaml"
+    path.write_text(yaml.safe_dump(job, allow_unicode=True), encoding="utf-8")
+    return check(path)
+
+
+@pytest.mark.parametrize("entry", READ, ids=lambda entry: entry["id"])
+def test_a_published_set_raises_exactly_its_known_faults(
     entry: dict[str, Any], tmp_path: Path
 ) -> None:
-    job = {"format": 1, "project": PROJECT, "areas": {"printed": entry["area"]}}
-    path = tmp_path / "job.yaml"
-    path.write_text(yaml.safe_dump(job, allow_unicode=True), encoding="utf-8")
-
-    result = check(path)
+    result = checked(entry, tmp_path)
 
     assert result.source.faults == ()
-    found = [finding for finding in result.findings if finding.grade is Grade.CONFLICT]
-    assert [finding.slug for finding in found] == entry.get("conflict", [])
+    for grade in (Grade.CONFLICT, Grade.CAUTION):
+        found = [finding.slug for finding in result.findings if finding.grade is grade]
+        assert sorted(found) == entry.get(grade.value, [])
+    slugs = {finding.slug for finding in result.findings}
+    assert slugs >= set(entry.get("found", []))
+    assert not slugs & set(entry.get("silent", []))
+
+
+@pytest.mark.parametrize(
+    "entry", [each for each in SETS if "refused" in each], ids=lambda entry: entry["id"]
+)
+def test_a_print_that_lost_its_numbers_is_refused(entry: dict[str, Any], tmp_path: Path) -> None:
+    faults = checked(entry, tmp_path).source.faults
+
+    assert faults
+    assert all(entry["refused"] in f"{fault.says} {fault.todo}" for fault in faults)
 
 
 def test_every_set_names_its_document_and_how_far_to_trust_it() -> None:
     assert {entry["tag"] for entry in SETS} == {"seen", "second-hand", "memory"}
     assert all(entry["document"] for entry in SETS)
     assert all("memory" in entry["document"] for entry in SETS if entry["tag"] == "memory")
+    assert all(set(entry) <= KEYS for entry in SETS)
+
+
+def test_every_known_fault_says_why_it_is_one() -> None:
+    faulty = [each for each in SETS if {"conflict", "caution", "refused"} & set(each)]
+
+    assert len(faulty) >= 20
+    assert all(entry["why"] for entry in faulty)

@@ -2,7 +2,8 @@
 
 Looks at
     Test methods of AASHTO, ASTM, ISO or EN, and whether their edition is stated, as a key of
-    its own or in the number (E965-15). Texture depth and friction have rules of their own.
+    its own or in the number (E965-15). An estimated texture depth and friction have rules of
+    their own.
 
 Why it matters
     Editions change what is measured: the same profile gave another texture depth by the 1997
@@ -32,7 +33,7 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Area, Job
-from specwriter.model.results import Test
+from specwriter.model.results import Test, TextureDepth
 from specwriter.rules.completeness._properties import properties, read
 from specwriter.rules.prose import listed
 from specwriter.rules.rule import Rule
@@ -47,8 +48,6 @@ RULE = Rule(
 
 _PUBLISHED = re.compile(r"\b(AASHTO|ASTM|ISO|EN)\b")
 _DATED = re.compile(r"\d[-:](19|20)?\d{2}\b|\b(19|20)\d{2}\b")
-
-_ELSEWHERE = ("texture depth", "friction")
 
 
 def check(job: Job) -> Iterator[Finding]:
@@ -67,11 +66,14 @@ def check(job: Job) -> Iterator[Finding]:
 def _undated(area: Area) -> Iterator[Evidence]:
     for each in properties(area):
         test = read(area, each.test)
-        if isinstance(test, Test) and each.title not in _ELSEWHERE:
+        if isinstance(test, Test) and each.title != "friction":
             yield from _method(test, each.title)
+    depth = area.texture_depth
+    if depth is not None and depth.measure != "ETD" and not (depth.test and depth.test.edition):
+        yield from _method(depth, "texture depth")
 
 
-def _method(test: Test, title: str) -> Iterator[Evidence]:
+def _method(test: Test | TextureDepth, title: str) -> Iterator[Evidence]:
     if test.method is None or test.edition is not None:
         return
     if _PUBLISHED.search(test.method) and not _DATED.search(test.method):

@@ -36,7 +36,6 @@ RULE = Rule(
     grade=Grade.OPEN,
     basis="published",
     gap=True,
-    quiet_after=(),
     base="complete/diamond_grinding",
 )
 

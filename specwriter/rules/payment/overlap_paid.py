@@ -38,9 +38,11 @@ RULE = Rule(
 )
 
 _PAID = re.compile(
-    r"\b(each|every|per) (pass|run)\b|\boverlaps? (included|added)|\bincluding (the )?overlap", re.I
+    r"\b(each|every|per) (pass|run)\b|\boverlaps? (included|added|counted)"
+    r"|\bincluding (the )?overlap",
+    re.I,
 )
-_NOT = re.compile(r"\b(no|not|without|once)\b", re.I)
+_NOT = re.compile(r"\b(no|not|without(?! deduct\w*)|once)\b", re.I)
 
 
 def check(job: Job) -> Iterator[Finding]:

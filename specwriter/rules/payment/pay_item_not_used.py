@@ -40,7 +40,12 @@ RULE = Rule(
 
 
 def check(job: Job) -> Iterator[Finding]:
-    """One finding for each pay item that nothing in the job leads to."""
+    """One finding for each pay item that nothing in the job leads to.
+
+    Where an area has no pay item, this one may be its own: that gap is reported alone.
+    """
+    if not all(area.pay_item for area in job.areas.values()):
+        return
     named = {area.pay_item for area in job.areas.values()}
     if None in named:
         return  # An area without a pay item is reported; the item may be its own.

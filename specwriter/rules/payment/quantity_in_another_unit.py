@@ -38,6 +38,7 @@ RULE = Rule(
     title="the quantity is not in the unit of the pay item",
     grade=Grade.CONFLICT,
     basis="published",
+    quiet_after=("pay-unit-against-measurement",),
     base="complete/diamond_grinding",
 )
 

@@ -1,7 +1,8 @@
 """A work window too short for the work of a shift.
 
 Looks at
-    The length of each work window, against the shortest window of the house.
+    The length of each work window, against the shortest window of the house, or without such a
+    setting against 3 h.
 
 Why it matters
     A shift is closing, setting up, cutting, cleaning, testing, drying and opening. In a short
@@ -20,6 +21,7 @@ How to settle it
 
 Sources
     common practice, no source: the shortest window that works is a matter of the house
+    common practice, no source: in less than 3 h hardly an hour of cutting is left
 """
 
 from __future__ import annotations
@@ -28,33 +30,36 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.quantity import UNITS, show
+from specwriter.quantity import UNITS, parse, show
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.rules.times import hours
 
+_LEAST = parse("3 h")
+"""Common practice, no source."""
+
 RULE = Rule(
-    title="a work window is shorter than the house setting",
+    title="a work window is short",
     grade=Grade.CAUTION,
     basis="practice",
-    needs=("conditions.work_windows", "settings.shortest_window"),
+    needs=("conditions.work_windows",),
 )
 
 
 def check(job: Job) -> Iterator[Finding]:
-    """One finding that names the windows shorter than the setting."""
-    setting = given(given(job.settings).shortest_window)
+    """One finding that names the windows shorter than the setting, or than 3 h."""
+    setting = job.settings.shortest_window if job.settings else None
+    least = setting or _LEAST
     short = [
         each
         for each in job.conditions.work_windows
-        if each.start and each.end and hours(each) * 3600 < setting.amounts[0].base
+        if each.start and each.end and hours(each) * 3600 < least.amounts[0].base
     ]
     if not short:
         return
     length = show(hours(short[0]) * 3600, UNITS["h"])
-    says = (
-        f"The window from {short[0].start} to {short[0].end} lasts {length}; the setting "
-        f"shortest_window is {setting}."
-    )
+    against = f"the setting shortest_window is {setting}" if setting else f"{least} is little"
+    says = f"The window from {short[0].start} to {short[0].end} lasts {length}; {against}."
     at = [evidence(each, "start", "start of the window") for each in short]
-    at.append(evidence(given(job.settings), "shortest_window", "setting shortest_window"))
-    yield RULE.finding(None, says, at, (f"a window of {setting} or more",))
+    if setting:
+        at.append(evidence(given(job.settings), "shortest_window", "setting shortest_window"))
+    yield RULE.finding(None, says, at, (f"a window of {least} or more",))

@@ -1,8 +1,7 @@
 """Residue that needs a permit, and nobody who obtains it.
 
 Looks at
-    Who obtains the permit for the residue, where drainage is closed, waters are sensitive or
-    residue is spread.
+    Who obtains the permit for the residue that is hauled or spread.
 
 Why it matters
     A permit takes weeks. When the contract does not say whose task it is, each side waits for the
@@ -51,7 +50,6 @@ def check(job: Job) -> Iterator[Finding]:
         at.append(evidence(conditions, "drainage", "drainage"))
     if conditions.sensitive_waters:
         at.append(evidence(conditions, "sensitive_waters", "sensitive waters"))
-    if len(at) == 1:
-        return
-    says = "The residue is dealt with near drains or waters, and nobody is named for the permit."
+    ways = {"haul": "hauled", "spread": "spread", "haul_and_spread": "hauled and spread"}
+    says = f"The residue is {ways[given(residue.regime)]}, and nobody is named for the permit."
     yield RULE.finding(None, says, at, ("permit_by: contractor", "permit_by: agency"))

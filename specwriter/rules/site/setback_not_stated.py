@@ -8,11 +8,10 @@ Why it matters
     must stay is a matter of the permit; without a number the inspector cannot stop the tanker.
 
 Conflict
-    residue.regime: spread
+    residue: {regime: spread, permit_by: agency}
 
 Settled
-    residue.regime: spread
-    residue.setback: 50 ft
+    residue: {regime: spread, permit_by: agency, setback: 50 ft}
 
 How to settle it
     Give the setback of the permit or of the local authority.

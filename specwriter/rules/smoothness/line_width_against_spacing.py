@@ -38,7 +38,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="practice",
     needs=("smoothness.sensor_width", "groove"),
-    quiet_after=("index-instrument", "sensor-on-longitudinal-texture"),
+    quiet_after=("index-instrument", "sensor-and-width", "sensor-on-longitudinal-texture"),
     base="longitudinal_grooving",
 )
 

@@ -43,6 +43,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="published",
     needs=("also_stated",),
+    echo=True,
     base="transverse_grooving",
 )
 
@@ -54,7 +55,7 @@ def check(job: Job) -> Iterator[Finding]:
         for statement in area.also_stated:
             for other in measures(statement):
                 mine = own.get(other.name)
-                if mine is None or not apart(mine, other) or _clash(mine, other):
+                if mine is None or not apart(mine, other):
                     continue
                 if differences := _differences(mine, other):
                     yield RULE.finding(area, *_words(job, mine, other, differences))
@@ -73,36 +74,38 @@ def _words(
     return says, [mine.evidence, other.evidence], settle
 
 
-def _clash(mine: Measure, other: Measure) -> bool:
-    """Values that nothing satisfies at once are reported by the reconciliation."""
-    return mine.value.reading.meet(other.value.reading).is_empty
-
-
 def _differences(mine: Measure, other: Measure) -> str:
-    """In words, how the ends of the two ranges differ beyond the rounding of the numbers."""
+    """In words, how the two values, or the ends of their ranges, differ beyond their rounding."""
+    found = _ends(mine, other)
+    if found and {mine.value.form, other.value.form} == {"value"}:
+        return f"{mine.value} is {other_system(mine.value)}"
+    return found
+
+
+def _ends(mine: Measure, other: Measure) -> str:
     return " and ".join(
         f"the {name} end is {show_like(left, mine.value)} and {show_like(right, other.value)}"
-        for name in ("low", "high")
+        for end, name in enumerate(("low", "high"))
         if (left := getattr(mine.value.interval, name)) is not None
         and (right := getattr(other.value.interval, name)) is not None
-        and _beyond(left, right, mine, other)
+        and _beyond(left, right, max(_place(mine.value, end), _place(other.value, end)))
     )
 
 
-def _beyond(left: Fraction, right: Fraction, mine: Measure, other: Measure) -> bool:
+def _beyond(left: Fraction, right: Fraction, rounding: Fraction) -> bool:
     difference = abs(left - right)
-    rounding = max(_place(mine.value), _place(other.value))
     return difference > rounding or difference > _SHARE * max(abs(left), abs(right))
 
 
-def _place(value: Quantity) -> Fraction:
+def _place(value: Quantity, end: int) -> Fraction:
     """Half of the last written place of decimals and metric numbers; the others are exact.
 
-    The rounding of a value and that of its tolerance add up.
+    Each end of a range has its own; the rounding of a value and that of its tolerance add up.
     """
+    amounts = value.amounts[end : end + 1] if value.form == "range" else value.amounts
     rounded = [
         each.step * each.unit.factor / 2
-        for each in value.amounts
+        for each in amounts
         if each.value and (each.unit.system == "si" or "." in each.text)
     ]
     together = sum(set(rounded[:1])) + sum(set(rounded[1:]))

@@ -72,6 +72,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="practice",
     quiet_after=("index-unit",),
+    echo=True,
 )
 
 

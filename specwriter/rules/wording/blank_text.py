@@ -1,7 +1,8 @@
 """A blank or a placeholder in a text.
 
 Looks at
-    Texts of the job: TBD, XX, underscores, empty brackets, insert and their like.
+    Texts, names, numbers and dates of the job: TBD, XX, underscores, empty brackets, insert and
+    their like.
 
 Why it matters
     A blank that goes out for bids is filled by whoever gains by it.
@@ -45,6 +46,6 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding that names every text with a placeholder."""
-    if places := matches(job, _BLANK):
+    if places := matches(job, _BLANK, names=True):
         says = "The text is not finished."
         yield RULE.finding(None, says, places, ("write what is meant, or take the key out",))

@@ -1,7 +1,8 @@
 """A document that changes without the contract.
 
 Looks at
-    Texts of the job: latest edition, current version, applicable standards, industry standards.
+    Texts of the job and the editions of its methods: latest edition, current version, applicable
+    standards, industry standards.
 
 Why it matters
     The requirement of the day of the bid and that of the day of the test are two. Which one holds
@@ -39,6 +40,6 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each word, with every text that uses it."""
-    for words, (flag, places) in flagged(job, ("edition",)).items():
+    for words, (flag, places) in flagged(job, ("edition",), names=True).items():
         says = f"“{words}”: {flag.reason}."
         yield RULE.finding(None, says, places, (flag.better,))

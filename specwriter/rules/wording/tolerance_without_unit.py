@@ -1,7 +1,7 @@
 """A tolerance in a text without its unit.
 
 Looks at
-    Texts of the job with ± or +/- and a number, and no unit behind it.
+    Texts of the job with ±, +/- or "to within" and a number, and no unit behind it.
 
 Why it matters
     ± 1/16 of what? A bare tolerance is read in inches by one and in percent by the other.
@@ -29,7 +29,12 @@ from specwriter.model import Job
 from specwriter.rules.rule import Rule
 from specwriter.rules.texts import matches
 
-_BARE = re.compile(r"(?:±|\+/-)\s*\d+(?:[-\s]?\d+/\d+|/\d+|\.\d+)?(?![\d/])(?!\s*[a-zA-Z%°\"])")
+_NUMBER = r"\d+(?:[-\s]?\d+/\d+|/\d+|\.\d+)?(?![\d/])"
+_BARE = re.compile(
+    rf"(?:±|\+/-)\s*{_NUMBER}(?!\s*[a-zA-Z%°\"])"
+    rf"|\b(?:to )?within\s+{_NUMBER}(?=\s*$|\s*[.,;)]|\s+of\b)",
+    re.IGNORECASE,
+)
 
 RULE = Rule(
     title="a tolerance has no unit",
