@@ -18,6 +18,10 @@ _VERBS = {
     "delete": ("Delete {at}.", ""),
 }
 """Before and after the clauses of the provision; each instruction is one sentence."""
+_THE_REST = (
+    "Add each other clause of this provision at the end of the section; where it differs from "
+    "the text of the section, it governs."
+)
 
 
 def instructions_of(
@@ -28,16 +32,22 @@ def instructions_of(
     Raises ``HouseError`` for a clause that is not in the provision.
     """
     base = job.project.base_section
+    changes = base.changes if base else ()
     clauses = {clause.id: clause for part in parts for clause in part.clauses}
-    items, missing = [], []
-    for place, change in enumerate(base.changes if base else (), 1):
-        runs = tuple(_sentence(change, clauses))
-        label = counted(numbering.item, {"item": place})
-        items.append(ListItem(runs=runs, label=label, starts=place == 1))
-        if any(run.kind == "blank" for run in runs):
-            missing.append(change.path_to("clauses"))
-    if base and base.action == "amend" and not base.changes:
+    sentences = [tuple(_sentence(change, clauses)) for change in changes]
+    missing = [
+        change.path_to("clauses")
+        for change, runs in zip(changes, sentences, strict=True)
+        if any(run.kind == "blank" for run in runs)
+    ]
+    if base and base.action == "amend" and not changes:
         missing.append(base.path_to("changes"))
+    if changes and set(clauses) - {id for change in changes for id in change.clauses}:
+        sentences.append((Run(text=_THE_REST),))
+    items = (
+        ListItem(runs=runs, label=counted(numbering.item, {"item": place}), starts=place == 1)
+        for place, runs in enumerate(sentences, 1)
+    )
     return tuple(items), tuple(missing)
 
 

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from specwriter.assemble import HouseError, assemble, check_library, load_library
+from specwriter.assemble import HouseError, assemble, check_library, load_library, select
 from specwriter.assemble.counting import counted, numeral
 from specwriter.assemble.document import Document, ListItem
 from specwriter.render import render_docx
@@ -231,7 +231,19 @@ def test_an_amendment_says_what_is_done_at_each_place() -> None:
         "(c) Delete the second sentence of 420.05.",
         f"(d) Delete 420.06 and substitute {numbers['common.opening']} of this provision.",
         f"(e) Add {numbers['common.records']} of this provision as 420.07.",
+        "(f) Add each other clause of this provision at the end of the section; where it "
+        "differs from the text of the section, it governs.",
     ]
+
+
+def test_an_amendment_that_places_every_clause_adds_no_rest() -> None:
+    ids = [choice.clause.id for choice in select(job("urban-grinding"), LIBRARY) if choice.chosen]
+    changes = [{"at": "420.03", "action": "replace", "clauses": ids}]
+
+    patches = {"project.base_section": {**BASE, "changes": changes}}
+    (only,) = assemble(job("urban-grinding", patches), LIBRARY).instructions
+
+    assert "each other clause" not in "".join(run.text for run in only.runs)
 
 
 @pytest.mark.parametrize(

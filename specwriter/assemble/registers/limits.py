@@ -45,5 +45,12 @@ def _stretch(area: View, stretch: View | None, page: Page) -> list[Phrase]:
     if stretch is None:
         path = f"{area.path}.limits"
         return [name, *(blank(path, head.lower()) for head in _HEADER[1:])]
-    texts = [key(stretch, text) for text in ("roadway", "lanes", "from", "to")]
+    texts = [key(stretch, text) for text in ("roadway", "from", "to")]
+    texts.insert(1, _lanes(area, stretch))
     return [name, *texts, value(stretch.read("width"), page.job)]
+
+
+def _lanes(area: View, stretch: View) -> Phrase:
+    """The lanes, which only a roadway must name: a runway, a ramp or a deck is one surface."""
+    named = stretch.read("lanes") or area.read("place") == "roadway"
+    return key(stretch, "lanes") if named else NONE

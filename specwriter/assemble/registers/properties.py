@@ -95,7 +95,16 @@ _COMMON = (
         limits=(("", "groove.alignment"), (" over ", "groove.alignment_over")),
         test="testing.alignment",
     ),
-    Property(title="Failed blades", limits=(("", "blade.failed_allowed"),), test="testing.blade"),
+    Property(
+        title="Blades",
+        limits=(
+            ("segment ", "blade.segment"),
+            ("core ", "blade.core"),
+            ("spacer ", "blade.spacer"),
+            ("failed ", "blade.failed_allowed"),
+        ),
+        test="testing.blade",
+    ),
     Property(
         title="Coverage",
         limits=(

@@ -134,9 +134,10 @@ def limits_of(item: Required, page: Page) -> Phrase:
 
 def method_of(item: Required) -> Phrase:
     """Every method that the job names, each with its edition, and the device."""
-    made = _with_edition(item.owner if item.owner.read("method") else item.test)
-    if item.owner.path != item.test.path and item.owner.read("method") and item.test.read("method"):
-        made = made + after("; ", _with_edition(item.test))
+    nouns = [noun for noun in (item.owner, item.test) if noun.read("method")] or [item.test]
+    made, *others = [_with_edition(noun) for noun in nouns]
+    for other in others:
+        made = _both_noted(made, other) if other.text == made.text else made + after("; ", other)
     device = item.test.read("device")
     return made + after(", with ", key(item.test, "device")) if device else made
 

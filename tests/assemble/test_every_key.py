@@ -1,0 +1,48 @@
+"""No number of a job is lost: each key of the schema holds one, and each reaches the document."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+import pytest
+
+from specwriter.assemble import assemble, load_library
+from specwriter.render import render_markdown
+from tests.assemble.every_key import numbered
+from tests.support import TEXTURES
+
+LIBRARY = load_library()
+PLACES = {"transverse_grooving": "bridge_deck", "runway_grooving": "runway"}
+ELSEWHERE = {
+    "settings.": "what the house has decided is a matter of the checks",
+    "reasons.": "reasons stand in the memo",
+    "accepted.": "so does what somebody takes responsibility for",
+    "pay_items.first.quantity": "quantities and prices stand in the bid schedule",
+    "pay_items.first.unit_price": "as above",
+}
+"""What the text of a provision does not say, and why."""
+
+
+@pytest.mark.parametrize("texture", TEXTURES)
+def test_each_number_of_a_job_with_every_key_is_in_its_document(texture: str) -> None:
+    job, numbers = numbered(texture, PLACES.get(texture, "roadway"))
+    document = assemble(job, LIBRARY)
+    text = render_markdown(replace(document, unexpressed=(), open_decisions=())).replace("\\", "")
+    expected = [(path, number) for path, number in numbers if not path.startswith(tuple(ELSEWHERE))]
+    if texture != "runway_grooving":
+        expected = [each for each in expected if each[0] != "conditions.clear_within"]
+
+    assert [f"{path}: {number}" for path, number in expected if not stands(number, text)] == []
+    assert document.unexpressed == ()
+    assert document.open_decisions == ()
+
+
+def test_a_number_inside_a_longer_one_is_not_that_number() -> None:
+    assert stands("8.123", "at least 8.123 in")
+    assert not stands("8.123", "at least 8.1234 in or 18.123 in")
+
+
+def stands(number: str, text: str) -> bool:
+    """Whether a number stands in a text by itself."""
+    return bool(re.search(rf"(?<![\d.]){re.escape(number)}(?!\d)", text))
