@@ -11,6 +11,7 @@ from specwriter.assemble.cautions import cautions_for
 from specwriter.assemble.clause import LibraryClause
 from specwriter.assemble.closure import unexpressed
 from specwriter.assemble.document import Document, OpenDecision, Part
+from specwriter.assemble.duty import with_duty_verb
 from specwriter.assemble.front_matter import fault_at
 from specwriter.assemble.house import house_format, house_numbering, paper
 from specwriter.assemble.inspection import check_library, unplaced
@@ -102,7 +103,10 @@ def _draft(clause: LibraryClause, job: Job) -> _Drafted:
     page = Page(job)
     try:
         text = render(clause.body, names_for(clause, job), page)
-        blocks = blocks_of(said_once(text, page), page.marked)
+        text = said_once(text, page)
+        if job.settings and job.settings.duty_verb in ("shall", "must"):
+            text = with_duty_verb(text, job.settings.duty_verb)
+        blocks = blocks_of(text, page.marked)
     except MarkdownError as fault:
         where = fault_at(clause.file, clause.body_line, 1, fault.says, fault.todo)
         raise LibraryError([where]) from None
