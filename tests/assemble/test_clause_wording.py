@@ -18,6 +18,10 @@ DEFINED = re.compile(r"\*([A-Z][\w ]+)\* means")
 DUTY = re.compile(r"\b(shall|must|should)\b", re.IGNORECASE)
 ROLES = re.compile(r"\b[Tt]he (Engineer|Department|Owner|Inspector|Resident)\b")
 AND_OR = re.compile(r"\band\s*/\s*or\b", re.IGNORECASE)
+BRITISH = re.compile(
+    r"\b\w*(?:centre|metre|tyre|kerb|calliper|labour|armour|neighbour|colour|programme)\w*",
+    re.IGNORECASE,
+)
 BLANK = re.compile(r"\b(TBD|TODO|XX+)\b|_{3,}|\?{2,}|\[insert", re.IGNORECASE)
 
 
@@ -54,6 +58,7 @@ def test_a_clause_uses_no_flagged_word(path: str) -> None:
         pytest.param(DUTY, "duties of the contractor stand in the imperative", id="duty verb"),
         pytest.param(ROLES, "the provision defines the Agency alone", id="undefined role"),
         pytest.param(AND_OR, "and/or has three readings", id="and-or"),
+        pytest.param(BRITISH, "the Word file says that it is in US English", id="spelling"),
         pytest.param(BLANK, "a clause is a finished text", id="placeholder"),
     ],
 )

@@ -68,14 +68,14 @@ def _grooves(plan: Plan, left: float, right: float) -> Iterator[str]:
 
 def _notes(plan: Plan, by_key: dict[str, Dimension], left: float, right: float) -> Iterator[str]:
     below = _TOP + _TALL + 18
-    yield label((left + 6, below), "centreline", grey=True)
+    yield label((left + 6, below), "centerline", grey=True)
     yield line((left + 76, below), (left + 110, below), colour=_CENTRE, dash="14 4 3 4")
     if edge := by_key.get("coverage.edge_offset"):
         yield from _edge(edge, right)
     if joint := by_key.get("coverage.joint_offset"):
         yield from _joint(joint, (left + right) / 2, below)
     skew = by_key.get("groove.skew")
-    way = f"{skew.name} {skew.label}" if skew else "grooves transverse to the centreline"
+    way = f"{skew.name} {skew.label}" if skew else "grooves transverse to the centerline"
     yield label((left + 6, _TOP - 18), way)
 
 

@@ -10,7 +10,7 @@ Why it matters
 
 Conflict
     pay_items.grinding.unit: SY
-    pay_items.grinding.measured_as: length along the centreline of each lane
+    pay_items.grinding.measured_as: length along the centerline of each lane
 
 Settled
     pay_items.grinding.unit: SY

@@ -14,10 +14,10 @@ Settled
     areas.mainline.place: roadway
 
 How to settle it
-    Cut the grooves square to the centreline (texture runway_grooving).
+    Cut the grooves square to the centerline (texture runway_grooving).
 
 Sources
-    ICAO Annex 14 Vol. I, 3.1.24-25, as quoted (undated): grooves stand square to the centreline
+    ICAO Annex 14 Vol. I, 3.1.24-25, as quoted (undated): grooves stand square to the centerline
     UFC 3-260-02, ch. 21, 2001: runway grooves are transverse
 """
 
