@@ -95,6 +95,7 @@ MEANINGS: dict[str, Meaning] = {
     "smoothness.whichever": Meaning("unordered", RESULT),
     "smoothness.wheel_paths": Meaning("unordered", TESTING),
     "smoothness.exclusions": Meaning("at_most", EXCLUSION),
+    "smoothness.agreement": Meaning("at_least", TESTING),
     "localized.limit": Meaning("at_most", RESULT),
     "localized.base": Meaning("unordered", METHOD),
     "pay_adjustment": Meaning("unordered", ADJUSTMENT),
@@ -146,6 +147,9 @@ MEANINGS: dict[str, Meaning] = {
     "trial_section": Meaning("at_least", TRIAL),
     "trial_section.tries": Meaning("at_most", TRIAL),
     "trial_section.paid": Meaning("unordered", INCLUDED),
+    "trial_section.shows": Meaning("unordered", TRIAL),
+    "trial_section.method": Meaning("unordered", METHOD),
+    "trial_section.response": Meaning("at_most", RESPONSE),
     "submittals": Meaning("unordered", SUBMITTAL),
     "submittals.due": Meaning("at_least", SUBMITTAL),
     "submittals.response": Meaning("at_most", RESPONSE),
@@ -169,6 +173,7 @@ ORDERED_CHOICES: dict[str, tuple[tuple[str, str], ...]] = {
     "equipment.several_machines": (("true", "false"),),
     "trial_section.required": (("false", "true"),),
     "trial_section.paid": (("at_contract_price", "included"),),
+    "trial_section.production": (("at_contractors_risk", "after_acceptance"),),
 }
 """Choices with a looser and a tighter side, as pairs (looser, tighter)."""
 

@@ -30,6 +30,14 @@ class CoarseAggregate(Node):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class FineAggregate(Node):
+    """The sand, which gives the lands their microtexture."""
+
+    siliceous: Quantity | None = None
+    insoluble_residue: Quantity | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WorkWindow(Node):
     """Hours in which the work may go on."""
 
@@ -51,6 +59,7 @@ class Conditions(Node):
     joint_reservoir_depth: Quantity | None = None
     cover_to_steel: Quantity | None = None
     coarse_aggregate: CoarseAggregate | None = None
+    fine_aggregate: FineAggregate | None = None
     existing_mri: Quantity | None = None
     existing_faulting: Quantity | None = None
     existing_wavelength: Quantity | None = None

@@ -45,6 +45,10 @@ class TrialSection(Node):
     before: Quantity | None = None
     tries: Quantity | None = None
     paid: Literal["at_contract_price", "included"] | None = None
+    shows: tuple[str, ...] = ()
+    method: str | None = None
+    response: Quantity | None = None
+    production: Literal["after_acceptance", "at_contractors_risk"] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

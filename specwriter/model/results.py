@@ -113,6 +113,7 @@ class Smoothness(Node):
     ) = None
     exclusions: str | None = None
     certification: str | None = None
+    agreement: Quantity | None = None
     pay_adjustment: PayAdjustment | None = None
     test: Test | None = None
 

@@ -31,3 +31,7 @@ class Settings(Node):
     shortest_window: Quantity | None = None
     shortest_ride_length: Quantity | None = None
     smoothness_resolution: Quantity | None = None
+    governing_units: Literal["us", "si"] | None = None
+    number_style: Literal["fractions", "decimals"] | None = None
+    pay_step: Quantity | None = None
+    lowest_ride_speed: Quantity | None = None

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from specwriter.diagnostic import Evidence
-from specwriter.model import Area, Job
+from specwriter.model import Area, Job, Limits
 from specwriter.model.results import Smoothness
 from specwriter.quantity import Quantity, parse
 from specwriter.rules.rule import evidence, given
@@ -44,6 +44,13 @@ def rides(job: Job) -> Iterator[tuple[Area, Smoothness]]:
 def outside(value: Quantity, low: str, high: str) -> bool:
     """True when nothing that the value allows lies between two written lengths."""
     return value.reading.meet(parse(f"{low} to {high}").interval).is_empty
+
+
+def stretch_length(stretch: Limits) -> Fraction | None:
+    """The length along the stations in metres; ``None`` while one of them is missing."""
+    if stretch.start is None or stretch.end is None:
+        return None
+    return abs(stretch.end.amounts[0].base - stretch.start.amounts[0].base)
 
 
 def words(text: str | None) -> str:

@@ -28,9 +28,10 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
-from specwriter.model import Job, Limits
+from specwriter.model import Job
 from specwriter.quantity import show
 from specwriter.rules.noise._noise import NOT_COMPARABLE, noises
+from specwriter.rules.places import stretch_length
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.trade.sound import SECTION_FT
 
@@ -48,7 +49,7 @@ _SECTION = SECTION_FT * Fraction("0.3048")
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each area whose longest stretch is shorter than a test section."""
     for area, noise in noises(job):
-        lengths = [_length(each) for each in area.limits]
+        lengths = [stretch_length(each) for each in area.limits]
         if noise.measure != "OBSI" or None in lengths:
             continue
         longest = max(each for each in lengths if each is not None)
@@ -63,9 +64,3 @@ def check(job: Job) -> Iterator[Finding]:
         at += [evidence(each, "start", "start of the stretch") for each in area.limits]
         settle = ("name a longer stretch of the same texture for the test", "leave the limit out")
         yield RULE.finding(area, says, at, settle)
-
-
-def _length(stretch: Limits) -> Fraction | None:
-    if stretch.start is None or stretch.end is None:
-        return None
-    return abs(stretch.end.amounts[0].base - stretch.start.amounts[0].base)

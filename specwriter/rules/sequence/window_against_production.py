@@ -35,6 +35,7 @@ from math import ceil
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job, Limits
 from specwriter.quantity import UNITS, show
+from specwriter.rules.places import stretch_length
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.rules.times import hours
 
@@ -78,7 +79,7 @@ def check(job: Job) -> Iterator[Finding]:
 
 def _area(stretch: Limits) -> Fraction:
     """Plan area of a stretch in square metres, 0 when a side is not given."""
-    if stretch.start is None or stretch.end is None or stretch.width is None:
+    length = stretch_length(stretch)
+    if length is None or stretch.width is None:
         return Fraction(0)
-    length = abs(stretch.end.amounts[0].base - stretch.start.amounts[0].base)
     return length * stretch.width.amounts[0].base

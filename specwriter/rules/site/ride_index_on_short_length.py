@@ -34,7 +34,7 @@ from fractions import Fraction
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job, Limits
 from specwriter.quantity import show
-from specwriter.rules.places import ROUGHNESS_INDEXES, rides
+from specwriter.rules.places import ROUGHNESS_INDEXES, rides, stretch_length
 from specwriter.rules.rule import Rule, evidence, given
 
 _SEGMENT = Fraction(528) * Fraction("0.3048")
@@ -71,10 +71,7 @@ def check(job: Job) -> Iterator[Finding]:
 
 
 def _length(stretch: Limits) -> Fraction:
-    """The length of a stretch along its stations in metres, 0 when it is not given."""
-    if stretch.start is None or stretch.end is None:
-        return Fraction(0)
-    return abs(stretch.end.amounts[0].base - stretch.start.amounts[0].base)
+    return stretch_length(stretch) or Fraction(0)
 
 
 def _least(job: Job) -> Fraction:
