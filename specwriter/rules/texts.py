@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, fields
-from typing import Any
+from typing import Any, TypeVar
 
 from specwriter.diagnostic import Evidence
 from specwriter.model import Area, Job, Node
@@ -16,6 +16,8 @@ from specwriter.model.contract import Accepted, PayItem, Residue
 from specwriter.model.project import Project
 from specwriter.model.results import Friction, Test, TextureDepth
 from specwriter.model.settings import Settings
+
+N = TypeVar("N", bound=Node)
 
 _NAMES: dict[type[Any], tuple[str, ...]] = {
     Area: ("id", "pay_item"),
@@ -65,6 +67,18 @@ def matches(job: Job, pattern: re.Pattern[str], *, names: bool = False) -> list[
     some = entries(job) if names else texts(job)
     found = ((text, pattern.search(text.words)) for text in some)
     return [text.evidence(match.start()) for text, match in found if match]
+
+
+def nodes(value: Any, kind: type[N]) -> Iterator[N]:
+    """Every noun of a kind in a job or below a noun, in the order of the model."""
+    if isinstance(value, kind):
+        yield value
+    if isinstance(value, Node):
+        for field in fields(value):
+            yield from nodes(getattr(value, field.name), kind)
+    elif isinstance(value, dict | tuple):
+        for each in value.values() if isinstance(value, dict) else value:
+            yield from nodes(each, kind)
 
 
 _Entry = tuple[Text, bool]

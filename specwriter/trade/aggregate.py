@@ -15,6 +15,9 @@ BLEND = Formula(
     "siliceous ones in the same study",
 )
 
+LEAST_SILICEOUS = Fraction(25, 100)
+"""Siliceous share of the sand: ACI 325.6R-88, from memory, unverified."""
+
 LEAST_RESIDUE = Fraction(60, 100)
 """Texas practice for sand (test as ASTM D3042): fine-aggregate study, undated (second-hand)."""
 

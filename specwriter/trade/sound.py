@@ -86,8 +86,13 @@ BANDS: dict[str, Band] = {
         source=f"{_RECALLED}; two new lanes measured 99.6 and 101.6: Washington State DOT "
         "WA-RD 767.1, 2011",
     ),
+    "transverse_grooving": Band(
+        quietest=101,
+        loudest=111,
+        source=f"{_RECALLED}; of transverse tines, whose grooves strike the tyre alike",
+    ),
 }
-"""Texture → band. Tined surfaces are not saw-cut and stand in no job."""
+"""Texture → band. Tined surfaces themselves are not saw-cut and stand in no job."""
 
 
 def level_change(from_speed: float, to_speed: float, slope: float) -> float:

@@ -12,14 +12,14 @@ Conflict
       measure: OBSI
       at_most: 102 dB(A)
       speed: 60 mph
-      test: {method: the agency's method, when: 30 days after opening}
+      test: {method: AASHTO T 360-16, when: 30 days after opening}
 
 Settled
     areas.mainline.noise:
       measure: OBSI
       at_most: 102 dB(A)
       speed: 60 mph
-      test: {method: the agency's method, when: 30 days after opening at 60 to 80 °F}
+      test: {method: AASHTO T 360-16, when: 30 days after opening at 60 to 80 °F}
 
 How to settle it
     Name a range of air temperature, or the correction that applies.

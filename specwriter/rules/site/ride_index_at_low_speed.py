@@ -21,6 +21,7 @@ Settled
 
 How to settle it
     Name the places that are left out, or judge the slow lengths by straightedge.
+    A house that has its own speed gives it as the setting lowest_ride_speed.
 
 Sources
     Iowa DOT smoothness schedules, undated: a schedule of their own at 45 mph and below
@@ -51,14 +52,14 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each slow area with an index limit and no exclusions."""
-    speed = job.conditions.posted_speed
+    speed, least = job.conditions.posted_speed, _least(job)
     for area, ride in rides(job):
         if ride.index not in ROUGHNESS_INDEXES or ride.exclusions or area.place in AIRFIELD:
             continue
         at = [evidence(ride, "limit", "smoothness limit")]
         if area.place == "ramp":
             at.append(evidence(area, "place", "place"))
-        elif speed is not None and (speed.interval.high or 0) < _SLOW and speed.interval.high:
+        elif speed is not None and speed.amounts[-1].base < least:
             at.append(evidence(job.conditions, "posted_speed", "posted speed"))
         else:
             continue
@@ -66,5 +67,14 @@ def check(job: Job) -> Iterator[Finding]:
             f"{ride.index} {ride.limit} is asked for, the {at[1].label} is {at[1].written}, and "
             "no place is left out."
         )
+        if job.settings and job.settings.lowest_ride_speed and area.place != "ramp":
+            says += f" The setting lowest_ride_speed is {job.settings.lowest_ride_speed}."
+            at.append(evidence(job.settings, "lowest_ride_speed", "setting lowest_ride_speed"))
         settle = ("name the places that are left out", "a straightedge for the slow lengths")
         yield RULE.finding(area, says, at, settle)
+
+
+def _least(job: Job) -> Fraction:
+    """The speed of the house in m/s, or without one that of the published schedules."""
+    own = job.settings.lowest_ride_speed if job.settings else None
+    return own.amounts[0].base if own else _SLOW

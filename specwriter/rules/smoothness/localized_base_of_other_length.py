@@ -39,7 +39,12 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="published",
     needs=("smoothness.index", "smoothness.localized.limit", "smoothness.localized.base"),
-    quiet_after=("index-instrument", "index-unit", "runway-roughness-index"),
+    quiet_after=(
+        "index-instrument",
+        "index-unit",
+        "runway-roughness-index",
+        "localized-base-as-long-as-the-segment",
+    ),
 )
 
 _USUAL = parse("24.5 ft to 25.5 ft").interval

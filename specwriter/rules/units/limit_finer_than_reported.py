@@ -1,7 +1,8 @@
 """A smoothness limit finer than the index is reported.
 
 Looks at
-    The smoothness limit against the setting smoothness_resolution.
+    The smoothness limit against the step to which the index is rounded: reported_to, or without
+    it the setting smoothness_resolution.
 
 Why it matters
     An index that is reported to whole in/mi cannot tell 75.4 from 75.0. Two people round it in
@@ -25,9 +26,12 @@ Sources
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
-from specwriter.diagnostic import Finding, Grade
+from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job
+from specwriter.model.results import Smoothness
+from specwriter.quantity import Quantity
 from specwriter.rules.places import rides
 from specwriter.rules.rule import Rule, evidence, given
 
@@ -35,25 +39,44 @@ RULE = Rule(
     title="the limit is finer than the index is reported",
     grade=Grade.CAUTION,
     basis="arithmetic",
-    needs=("settings.smoothness_resolution", "smoothness.limit"),
+    needs=("smoothness.limit",),
 )
 
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each limit that is no multiple of the reported place."""
-    settings = given(job.settings)
-    place = given(settings.smoothness_resolution).amounts[0]
     for area, ride in rides(job):
-        limit = given(ride.limit)
-        amount = limit.amounts[-1]
-        if amount.unit != place.unit or (amount.value / place.value).denominator == 1:
+        limit, step = given(ride.limit), _step(job, ride)
+        if step is None or not _is_between(limit, step.written):
             continue
-        says = (
-            f"The limit is {limit}, and the index is reported to "
-            f"{settings.smoothness_resolution} (setting smoothness_resolution)."
-        )
-        at = [
-            evidence(ride, "limit", "smoothness limit"),
-            evidence(settings, "smoothness_resolution", "setting smoothness_resolution"),
-        ]
+        says = f"The limit is {limit}, and the index is reported to {step.written} ({step.name})."
+        at = [evidence(ride, "limit", "smoothness limit"), step.at]
         yield RULE.finding(area, says, at, ("round the limit", "report to more places"))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Step:
+    """The step to which the index is reported, and who says so."""
+
+    written: Quantity
+    name: str
+    at: Evidence
+
+
+def _step(job: Job, ride: Smoothness) -> _Step | None:
+    """The step of the job, or without one that of the house."""
+    if ride.reported_to is not None:
+        at = evidence(ride, "reported_to", "rounding of the index")
+        return _Step(written=ride.reported_to, name="reported_to", at=at)
+    settings = job.settings
+    if settings is None or settings.smoothness_resolution is None:
+        return None
+    name = "setting smoothness_resolution"
+    at = evidence(settings, "smoothness_resolution", name)
+    return _Step(written=settings.smoothness_resolution, name=name, at=at)
+
+
+def _is_between(limit: Quantity, step: Quantity) -> bool:
+    """True for a limit that is no multiple of the step, in one unit."""
+    value, place = limit.amounts[-1], step.amounts[0]
+    return value.unit == place.unit and (value.value / place.value).denominator != 1
