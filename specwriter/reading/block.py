@@ -48,6 +48,7 @@ class Paragraph:
     before the text and not part of it; ``list`` names the counting it takes part in (id, level).
     ``style`` is the name of its style. ``properties``, ``mark_form`` and ``section`` are
     WordprocessingML: inside ``w:pPr``, of the mark, and of the section that ends here.
+    ``before`` holds how it was set where the document tracks a change of that.
     """
 
     pieces: tuple[Piece, ...]
@@ -59,6 +60,7 @@ class Paragraph:
     mark_form: str = ""
     section: str = ""
     mark: State = "kept"
+    before: Paragraph | None = None
 
     @property
     def text(self) -> str:

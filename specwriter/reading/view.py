@@ -41,6 +41,16 @@ def _flushed(waiting: list[Paragraph], counting: Counting) -> Iterator[Paragraph
 
 
 def _paragraph(paragraph: Paragraph, gone: State) -> Paragraph:
+    if before := paragraph.before:
+        settings = before if gone == "inserted" else paragraph
+        paragraph = replace(
+            paragraph,
+            style=settings.style,
+            heading=settings.heading,
+            list=settings.list,
+            properties=settings.properties,
+            before=None,
+        )
     if all(piece.state == "kept" for piece in paragraph.pieces) and paragraph.mark == "kept":
         return paragraph
     pieces = (replace(p, state="kept") for p in paragraph.pieces if p.state != gone)

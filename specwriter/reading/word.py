@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Literal
 from xml.etree.ElementTree import Element
 
@@ -95,18 +96,33 @@ class Walker:
 
     def _paragraph(self, element: Element) -> Paragraph:
         properties = element.find(f"{W}pPr")
-        style = value(properties, "pStyle") or ""
         mark = properties.find(f"{W}rPr") if properties is not None else None
-        return Paragraph(
+        return replace(
+            self._set(properties),
             pieces=tuple(_joined(self._pieces(element, "kept", [False]))),
+            section=self._section(properties),
+            mark_form=self._inner(mark, _FORM_LEFT_OUT),
+            mark=self._state(mark),
+            before=self._before(properties),
+        )
+
+    def _set(self, properties: Element | None) -> Paragraph:
+        """An empty paragraph that is set in this way."""
+        style = value(properties, "pStyle") or ""
+        return Paragraph(
+            pieces=(),
             style=self._styles[style].name if style in self._styles else style,
             heading=self._heading(properties, style),
             list=self._list(properties, style),
             properties=self._inner(properties, _PARAGRAPH_LEFT_OUT),
-            section=self._section(properties),
-            mark_form=self._inner(mark, _FORM_LEFT_OUT),
-            mark=self._state(mark),
         )
+
+    def _before(self, properties: Element | None) -> Paragraph | None:
+        change = None if properties is None else properties.find(f"{W}pPrChange")
+        if change is None:
+            return None
+        self.tracked = True
+        return self._set(change.find(f"{W}pPr"))
 
     def _section(self, properties: Element | None) -> str:
         section = None if properties is None else properties.find(f"{W}sectPr")

@@ -1,57 +1,59 @@
 """Parts in the order and shape in which an office program shows them best.
 
-Three habits of office programs shape it (found by trial, LibreOffice 7.4):
+Five habits of office programs shape it (found by trial, LibreOffice 7.4):
 
-- an item that changed its list cannot be rejected back into its own: it goes and comes;
+- an item that changed its list finds back into its own by its settings, not by its end;
 - a removed table beside an added one would become one table: an empty paragraph parts them;
 - a paragraph that comes or goes as a whole right before a numbered one takes that one's number
   away. So a paragraph that goes and one that comes in its place are written as one paragraph with
   other words; and where a paragraph stays before, it lends its mark: its own end comes or goes,
-  and the last of the others keeps the end that was there.
+  and the last of the others keeps the end that was there;
+- a paragraph of which some words moved and others come is no longer told from the one behind it:
+  in a clause that moved, a paragraph with other words goes there and comes here;
+- of paragraphs that come or go right before a table one stays behind, empty: the first of those
+  that come, the last of those that go. There it must be without a number.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from specwriter.compare.redline.lists import Lists
 from specwriter.compare.redline.revision import Change
 from specwriter.compare.text import Added, Match, MatchedTable, Part, Removed, Rewritten, Span
+from specwriter.compare.text.blocks import level
 from specwriter.reading import Paragraph, Table
 
 
 @dataclass(frozen=True, slots=True)
 class Placed:
-    """A part with what is said of its paragraph mark; ``None``: it stays."""
+    """A part with what is said of its paragraph mark; ``None``: it stays.
+
+    ``bared`` is true for a paragraph that may stay behind: it then has no style and no number.
+    ``before`` is how the paragraph was set, where that is another list.
+    """
 
     part: Part
     mark: Change | None = None
+    bared: bool = False
+    before: str | None = None
 
 
 def laid_out(parts: Iterable[Part], lists: Lists) -> list[Placed]:
     """The parts to write, from top to bottom."""
-    split = list(_replaced(list(_unlisted(parts, lists)), lists))
-    return _with_lent_marks(list(_parted(split)), lists)
+    split = list(_replaced(list(parts)))
+    return _bared(_with_lent_marks(list(_parted(split)), lists))
 
 
-def _unlisted(parts: Iterable[Part], lists: Lists) -> Iterator[Part]:
-    for part in parts:
-        if isinstance(part, Match | Rewritten) and not lists.fit(part.old, part.new):
-            yield Removed(block=part.old)
-            yield Added(block=part.new)
-        else:
-            yield part
-
-
-def _replaced(parts: Sequence[Part], lists: Lists) -> Iterator[Part]:
+def _replaced(parts: Sequence[Part]) -> Iterator[Part]:
     """Paragraphs that go and those that come in their place, as one paragraph each."""
     place = 0
     while place < len(parts):
         gone = _run(parts, place, Removed)
         come = _run(parts, place + len(gone), Added)
         for old, new in zip(gone, come, strict=False):
-            yield from _replacement(old, new, lists)
+            yield from _replacement(old, new)
         shared = min(len(gone), len(come))
         yield from (*gone[shared:], *come[shared:])
         place += len(gone) + len(come)
@@ -74,10 +76,10 @@ def _is_plain(part: Part) -> bool:
     return isinstance(part.block, Paragraph) and not part.move
 
 
-def _replacement(old: Part, new: Part, lists: Lists) -> tuple[Part, ...]:
+def _replacement(old: Part, new: Part) -> tuple[Part, ...]:
     was, now = _block(old), _block(new)
     alike = was.style == now.style and was.heading == now.heading == 0
-    if not alike or was.section or not lists.fit(was, now):
+    if not alike or was.section or level(was) != level(now):
         return old, new
     spans = (Span("removed", was.pieces), Span("added", now.pieces))
     return (Rewritten(old=was, new=now, spans=tuple(each for each in spans if each.pieces)),)
@@ -118,15 +120,30 @@ def _with_lent_marks(parts: Sequence[Part], lists: Lists) -> list[Placed]:
         if end > place and _may_lend(parts[place - 1], parts[end - 1], lists):
             marks[place - 1], marks[end - 1] = marks[end - 1], None
         place = max(end, place + 1)
-    return [Placed(part, mark) for part, mark in zip(parts, marks, strict=True)]
+    return [
+        Placed(part, mark, before=_other_list(part, lists))
+        for part, mark in zip(parts, marks, strict=True)
+    ]
+
+
+def _other_list(part: Part, lists: Lists) -> str | None:
+    """The settings of the old paragraph, where it counts in another list than the new one."""
+    if not isinstance(part, Match | Rewritten) or lists.fit(part.old, part.new):
+        return None
+    return lists.old_properties(part.old.properties)
 
 
 def _own_mark(part: Part) -> Change | None:
     if isinstance(part, Removed):
-        return "moveFrom" if part.move else "del"
+        return "moveFrom" if _moved_as_it_was(part) else "del"
     if isinstance(part, Added):
-        return "moveTo" if part.move else "ins"
+        return "moveTo" if _moved_as_it_was(part) else "ins"
     return None
+
+
+def _moved_as_it_was(part: Removed | Added) -> bool:
+    """Tables have no mark for a move, and a paragraph takes one mark from its start to its end."""
+    return bool(part.move) and not part.spans and isinstance(part.block, Paragraph)
 
 
 def _may_lend(before: Part, last: Part, lists: Lists) -> bool:
@@ -140,3 +157,30 @@ def _may_lend(before: Part, last: Part, lists: Lists) -> bool:
     kept = before.new
     alike = kept.properties == properties and kept.mark_form == last.block.mark_form
     return alike and not kept.section and not last.block.section
+
+
+def _bared(placed: Sequence[Placed]) -> list[Placed]:
+    """The same, with the numbered paragraphs marked that a table behind them would keep."""
+    found = list(placed)
+    for place, each in enumerate(placed):
+        if not _is_table(each.part) or not place or placed[place - 1].mark is None:
+            continue
+        at = place - 1
+        while at and _comes(placed[at]) and _comes(placed[at - 1]):
+            at -= 1
+        if _is_numbered(placed[at].part):
+            found[at] = replace(placed[at], bared=True)
+    return found
+
+
+def _comes(placed: Placed) -> bool:
+    return placed.mark in ("ins", "moveTo") and not _is_table(placed.part)
+
+
+def _is_table(part: Part) -> bool:
+    return isinstance(getattr(part, "block", None), Table) or isinstance(part, MatchedTable)
+
+
+def _is_numbered(part: Part) -> bool:
+    block = getattr(part, "block", None)
+    return isinstance(block, Paragraph) and block.list is not None and not block.section

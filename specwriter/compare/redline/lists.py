@@ -6,8 +6,10 @@ import re
 from collections.abc import Iterator
 from xml.etree.ElementTree import Element
 
+from specwriter.compare.redline.apart import with_patterns_apart
 from specwriter.compare.text import Match, MatchedTable, Part, Rewritten
-from specwriter.reading import Paragraph
+from specwriter.reading import Paragraph, Text
+from specwriter.reading.block import paragraphs
 from specwriter.reading.xml import Namer, W, parse, whole
 
 NUMBERING = "word/numbering.xml"
@@ -78,16 +80,24 @@ class Lists:
         self._copies.append(re.sub(r"<w:(?:nsid|tmpl|pStyle)\b[^>]*/>", "", named))
         return copy
 
-    def part(self, content: bytes | None) -> bytes | None:
-        """The part numbering.xml with what the old lists need."""
-        if not self._nums or content is None:
-            return content
-        text = content.decode("utf-8")
+    def part(self, content: bytes, old: Text, new: Text) -> bytes:
+        """The part numbering.xml with what the old lists need, each list apart from the others."""
+        was = [(self._mapped(num), level) for num, level in _uses(old)]
+        text = with_patterns_apart(self._with_old_lists(content.decode("utf-8")), (was, _uses(new)))
+        return text.encode("utf-8")
+
+    def _with_old_lists(self, text: str) -> str:
+        if not self._nums:
+            return text
         first = re.search(r"<w:num\s", text)
         at = first.start() if first else text.rindex("</w:numbering>")
         text = text[:at] + "".join(self._copies) + text[at:]
         end = text.rindex("</w:num>") + len("</w:num>") if first else text.rindex("</w:numbering>")
-        return (text[:end] + "".join(self._nums) + text[end:]).encode("utf-8")
+        return text[:end] + "".join(self._nums) + text[end:]
+
+
+def _uses(text: Text) -> list[tuple[str, int]]:
+    return [each.list for each in paragraphs(text.blocks) if each.list]
 
 
 def _pairs(parts: Iterator[Part]) -> Iterator[Match | Rewritten]:

@@ -31,9 +31,8 @@ def redline(
     media.styles()
     body = Writer(Revisions(author), lists, media).body(matched.parts)
     parts[DOCUMENT] = _document(before, after, body).encode("utf-8")
-    numbering = lists.part(parts.get(NUMBERING))
-    if numbering is not None:
-        parts[NUMBERING] = numbering
+    if NUMBERING in parts:
+        parts[NUMBERING] = lists.part(parts[NUMBERING], before, after)
     return write_package(parts)
 
 

@@ -38,6 +38,11 @@ class Revisions:
             return ""
         return f'<w:{change} w:id="{next(self._numbers)}"{self._who}>{runs}</w:{change}>'
 
+    def settings(self, before: str) -> str:
+        """How a paragraph was set before, as the properties that it had."""
+        inner = f"<w:pPr>{before}</w:pPr>"
+        return f'<w:pPrChange w:id="{next(self._numbers)}"{self._who}>{inner}</w:pPrChange>'
+
     def move(self, side: Literal["moveFrom", "moveTo"], number: int) -> tuple[str, str]:
         """What stands before and behind the blocks of one side of a move."""
         id = next(self._numbers)

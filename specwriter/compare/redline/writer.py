@@ -1,8 +1,8 @@
 """Matched blocks → WordprocessingML with tracked changes.
 
-Text added at the very end of a paragraph before an added paragraph mark is not told from that mark
-when it is rejected (found by trial, LibreOffice 7.4): there what comes stands before what goes,
-and the last word that stays is taken into the change.
+Text added at the very end of a paragraph is not told from an added paragraph mark, nor from text
+added at the start of the next paragraph, when it is rejected (found by trial, LibreOffice 7.4):
+there what comes stands before what goes, and the last word that stays is taken into the change.
 """
 
 from __future__ import annotations
@@ -42,44 +42,43 @@ class Writer:
         texts: list[str] = []
         open_move, close = 0, ""
         placed = laid_out(parts, self._lists)
-        for each, following in zip(placed, [*placed[1:], None], strict=True):
+        for each, spans in zip(placed, _ordered(placed), strict=True):
             part = each.part
-            move = part.move if isinstance(part, Removed | Added) and _can_move(part) else 0
+            move = part.move if isinstance(part, Removed | Added) else 0
             side = -move if isinstance(part, Removed) else move
             if side != open_move:
                 texts.append(close)
                 start, close = self._ends(part, move) if move else ("", "")
                 texts.append(start)
                 open_move = side
-            texts.append(self._part(each, following))
+            texts.append(self._part(each, spans))
         return "".join((*texts, close))
 
     def _ends(self, part: Part, move: int) -> tuple[str, str]:
         return self._revisions.move("moveFrom" if isinstance(part, Removed) else "moveTo", move)
 
-    def _part(self, placed: Placed, following: Placed | None) -> str:
-        part, mark = placed.part, self._revisions.mark(placed.mark) if placed.mark else ""
+    def _part(self, placed: Placed, spans: Sequence[Span]) -> str:
+        part = placed.part
         match part:
             case Match() | Rewritten():
-                at_end = placed.mark == "ins" or _is_added_paragraph(following)
-                spans = getattr(part, "spans", ()) or (Span("equal", part.new.pieces),)
-                text = self._spans(spans, at_end)
-                return _paragraph(part.new, text, part.new.properties, mark)
-            case Removed():
-                return self._removed(part, mark)
-            case Added():
-                return self._added(part, mark)
+                text = "".join(map(self._span, spans))
+                return self._paragraph(part.new, text, placed)
+            case Removed() | Added():
+                return self._alone(placed, part)
             case MatchedTable():
                 rows = "".join(self._row(row) for row in part.rows)
                 return f"<w:tbl>{part.new.properties}{rows}</w:tbl>"
 
-    def _spans(self, spans: Sequence[Span], at_added_end: bool) -> str:
-        """What goes stands before what comes, but not before an end that is added."""
-        ordered = list(with_a_word_before(spans) if at_added_end else spans)
-        kinds = [span.kind for span in ordered[-2:]]
-        if at_added_end and kinds == ["removed", "added"]:
-            ordered[-2:] = ordered[:-3:-1]
-        return "".join(map(self._span, ordered))
+    def _paragraph(self, paragraph: Paragraph, text: str, placed: Placed) -> str:
+        mark = self._revisions.mark(placed.mark) if placed.mark else ""
+        form = f"{mark}{paragraph.mark_form}"
+        around = f"<w:rPr>{form}</w:rPr>" if form else ""
+        settings, before = paragraph.properties, placed.before
+        if placed.bared:
+            settings, before = ("", settings) if placed.mark == "del" else (settings, "")
+        change = "" if before is None else self._revisions.settings(before)
+        inner = f"{settings}{around}{paragraph.section}{change}"
+        return f"<w:p>{f'<w:pPr>{inner}</w:pPr>' if inner else ''}{text}</w:p>"
 
     def _span(self, span: Span) -> str:
         if span.kind == "equal":
@@ -94,30 +93,17 @@ class Writer:
             if thing or not piece.thing:
                 yield replace(piece, thing=thing)
 
-    def _removed(self, part: Removed, mark: str) -> str:
+    def _alone(self, placed: Placed, part: Removed | Added) -> str:
+        """A block of one side."""
+        change = placed.mark or ("del" if isinstance(part, Removed) else "ins")
         if isinstance(part.block, Table):
-            return self._whole_table(part.block, "del")
-        text = self._one_side(part.block, part.spans, "removed", "moveFrom" if part.move else "del")
-        properties = self._lists.old_properties(part.block.properties)
-        return _paragraph(replace(part.block, section=""), text, properties, mark)
-
-    def _added(self, part: Added, mark: str) -> str:
-        if isinstance(part.block, Table):
-            return self._whole_table(part.block, "ins")
-        text = self._one_side(part.block, part.spans, "added", "moveTo" if part.move else "ins")
-        return _paragraph(part.block, text, part.block.properties, mark)
-
-    def _one_side(
-        self, paragraph: Paragraph, spans: Sequence[Span], kind: str, change: Change
-    ) -> str:
-        """One side of a paragraph; the words that did not move along are marked otherwise."""
-        if not spans:
-            return self._changed(change, paragraph.pieces)
-        return "".join(
-            self._changed(change if span.kind == "equal" else _plain(change), span.pieces)
-            for span in spans
-            if span.kind in ("equal", kind)
-        )
+            return self._whole_table(part.block, "del" if isinstance(part, Removed) else "ins")
+        block = part.block
+        if isinstance(part, Removed):
+            properties = self._lists.old_properties(block.properties)
+            block = replace(block, section="", properties=properties)
+        text = self._changed(change, block.pieces)
+        return self._paragraph(block, text, placed)
 
     def _changed(self, change: Change, pieces: Iterable[Piece]) -> str:
         if change in ("ins", "moveTo"):
@@ -138,8 +124,8 @@ class Writer:
 
     def _whole_cell(self, cell: Cell, change: Change) -> str:
         kind = Removed if change == "del" else Added
-        placed = [Placed(kind(block=block), change) for block in cell.blocks]
-        return _cell(cell, "".join(self._part(each, None) for each in placed))
+        placed = (Placed(kind(block=block), change) for block in cell.blocks)
+        return _cell(cell, "".join(self._part(each, ()) for each in placed))
 
     def _row(self, row: MatchedRow) -> str:
         if row.old is None or row.new is None:
@@ -153,25 +139,32 @@ class Writer:
         return f"<w:tr>{_row_properties(row.new)}{cells}</w:tr>"
 
 
-def _plain(change: Change) -> Change:
-    return "del" if change == "moveFrom" else "ins"
+def _ordered(placed: Sequence[Placed]) -> list[tuple[Span, ...]]:
+    """The spans of each paragraph that stays, in the order in which they are written."""
+    found: list[tuple[Span, ...]] = []
+    comes_behind = False
+    for each in reversed(placed):
+        part = each.part
+        spans: tuple[Span, ...] = ()
+        if isinstance(part, Match | Rewritten):
+            spans = getattr(part, "spans", ()) or (Span("equal", part.new.pieces),)
+            if comes_behind or each.mark == "ins":
+                spans = _with_a_safe_end(spans)
+        comes_behind = (bool(spans) and spans[0].kind == "added") or _is_added_paragraph(part)
+        found.append(spans)
+    return found[::-1]
 
 
-def _can_move(part: Removed | Added) -> bool:
-    """Rows of a table have no mark for a move: a table that moved goes here and comes there."""
-    return isinstance(part.block, Paragraph)
+def _with_a_safe_end(spans: Sequence[Span]) -> tuple[Span, ...]:
+    """The spans so that none that comes stands at the end."""
+    ordered = with_a_word_before(spans)
+    if [span.kind for span in ordered[-2:]] == ["removed", "added"]:
+        return (*ordered[:-2], ordered[-1], ordered[-2])
+    return ordered
 
 
-def _is_added_paragraph(placed: Placed | None) -> bool:
-    part = placed.part if placed else None
+def _is_added_paragraph(part: Part) -> bool:
     return isinstance(part, Added) and isinstance(part.block, Paragraph)
-
-
-def _paragraph(paragraph: Paragraph, text: str, properties: str, mark: str = "") -> str:
-    form = f"{mark}{paragraph.mark_form}"
-    around = f"<w:rPr>{form}</w:rPr>" if form else ""
-    inner = f"{properties}{around}{paragraph.section}"
-    return f"<w:p>{f'<w:pPr>{inner}</w:pPr>' if inner else ''}{text}</w:p>"
 
 
 def _row_properties(row: Row) -> str:

@@ -106,15 +106,13 @@ def _close(old: Block, new: Block) -> bool:
 def _fits(old: Block, new: Block) -> bool:
     """Whether one may become the other in place: style and number of columns stay."""
     if isinstance(old, Paragraph) and isinstance(new, Paragraph):
-        return old.style == new.style and old.heading == new.heading and _same_list(old, new)
+        return old.style == new.style and old.heading == new.heading and level(old) == level(new)
     return isinstance(old, Table) and isinstance(new, Table) and _columns(old) == _columns(new)
 
 
-def _same_list(old: Paragraph, new: Paragraph) -> bool:
-    """A change from list to text, or of the level, is no change of words."""
-    if old.list is None or new.list is None:
-        return old.list is new.list
-    return old.list[1] == new.list[1]
+def level(paragraph: Paragraph) -> int | None:
+    """The level in its list: a change from list to text, or of the level, is none of words."""
+    return paragraph.list[1] if paragraph.list else None
 
 
 def _columns(table: Table) -> int:

@@ -10,7 +10,7 @@ from specwriter.compare.text.blocks import key_of
 from specwriter.compare.text.pairs import Added, Clause, Part, Removed
 from specwriter.reading import Paragraph
 
-_LEAST = 5
+_LEAST = 3
 """Words that a paragraph must have to be known again elsewhere."""
 
 

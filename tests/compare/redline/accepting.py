@@ -83,6 +83,8 @@ def _settle(owner: Element, gone: set[str], kept: set[str]) -> None:
             _settle(child, gone, kept)
             children.extend(child)
             continue
+        if child.tag == f"{W}p" and gone == CAME:
+            _set_as_before(child.find(f"{W}pPr"))
         was_gone = child.tag == f"{W}p" and _marked(child.find(f"{W}pPr/{W}rPr"), gone)
         _settle(child, gone, kept)
         for run in child.iter(f"{W}delText"):
@@ -97,6 +99,15 @@ def _settle(owner: Element, gone: set[str], kept: set[str]) -> None:
             waiting = []
             children.append(child)
     owner[:] = [*children, *_flushed(waiting)]
+
+
+def _set_as_before(properties: Element | None) -> None:
+    """The settings that a tracked change of them holds; mark and section stay."""
+    change = None if properties is None else properties.find(f"{W}pPrChange")
+    if properties is None or change is None:
+        return
+    stay = [each for each in properties if each.tag in (f"{W}rPr", f"{W}sectPr")]
+    properties[:] = [*change[0], *stay]
 
 
 def _marked(properties: Element | None, marks: set[str]) -> bool:
