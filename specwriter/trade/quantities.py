@@ -23,6 +23,14 @@ LOTS = Formula(
     validity="lots that end with the stretch",
 )
 
+JOINED = Formula(
+    text="lots = (length of lane - remainder that joins the lot before) / lot, each stretch and "
+    "lane begun anew, rounded up, at least one",
+    source="arithmetic; Iowa DOT Standard Specifications, section 2428, October 2015: a bridge of "
+    "less than 778 ft, that is 528 + 250 ft, is one segment",
+    validity="lots that end with the stretch",
+)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stretch:
@@ -76,11 +84,15 @@ def _width(stretches: Sequence[Stretch]) -> Fraction:
     return max(sum(lanes.values(), Fraction(0)), unnamed)
 
 
-def lots(lengths: Iterable[Fraction], lot: Fraction) -> int:
-    """Number of lots in lanes of these lengths: ``LOTS``. ``ValueError`` for a lot of nothing."""
+def lots(lengths: Iterable[Fraction], lot: Fraction, joined: Fraction = Fraction(0)) -> int:
+    """Number of lots in lanes of these lengths: ``LOTS``.
+
+    A remainder up to ``joined`` belongs to the lot before it: ``JOINED``. ``ValueError`` for a lot
+    of nothing.
+    """
     if lot <= 0:
         raise ValueError("a lot has a length")
-    return sum(ceil(length / lot) for length in lengths)
+    return sum(max(1, ceil((length - joined) / lot)) for length in lengths if length > 0)
 
 
 def tests(lots: int, readings: int) -> int:

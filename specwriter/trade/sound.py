@@ -5,6 +5,7 @@ Levels in dB(A), temperatures in degrees Celsius, speeds in any one unit unless 
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from math import log10
 from typing import Literal
@@ -65,6 +66,10 @@ Source: project calculation from ``BANDS`` and ``ROADSIDE``."""
 SLOPE_RANGE = (25.0, 40.0)
 CORRECTIONS_PER_C = {"AASHTO T 360 (memory, unverified)": -0.072, "California study": -0.027}
 _OFFSETS: dict[int, tuple[float, float]] = {25: (21.9, 1.2), 50: (28.5, 1.7)}
+_DISTANCES: tuple[tuple[re.Pattern[str], Literal[25, 50]], ...] = (
+    (re.compile(r"\b25[ -]?(?:ft|feet|foot)\b|\b7\.[56]\d*[ -]?m\b", re.IGNORECASE), 25),
+    (re.compile(r"\b50[ -]?(?:ft|feet|foot)\b|\b15(?:\.[0-4]\d*)?[ -]?m\b", re.IGNORECASE), 50),
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,6 +109,17 @@ def roadside(source_level: float, distance_ft: Literal[25, 50]) -> tuple[float, 
     """Level of a passing light vehicle and its standard deviation: ``ROADSIDE``."""
     offset, deviation = _OFFSETS[distance_ft]
     return source_level - offset, deviation
+
+
+def microphone_distance(words: str) -> Literal[25, 50] | None:
+    """The distance in feet that words name, of those for which an offset is published."""
+    return next((feet for pattern, feet in _DISTANCES if pattern.search(words)), None)
+
+
+def source_behind(roadside_level: float, distance_ft: Literal[25, 50]) -> tuple[float, float]:
+    """OBSI behind a level at the roadside, and its standard deviation: ``ROADSIDE``."""
+    offset, deviation = _OFFSETS[distance_ft]
+    return roadside_level + offset, deviation
 
 
 def quietest_offset(distance_ft: Literal[25, 50]) -> float:

@@ -10,6 +10,8 @@ from fractions import Fraction
 from typing import Any
 
 from specwriter.quantity import UNITS, Interval, parse
+from specwriter.reconcile.registry import all_relations
+from specwriter.reconcile.relation import Function
 from specwriter.trade import (
     aggregate,
     coverage,
@@ -199,6 +201,20 @@ def band_in_mm(row: dict[str, Any]) -> list[Fraction]:
     return [interval.low * 1000, interval.high * 1000]
 
 
+def value_of(slug: str, at: dict[str, Any]) -> Any:
+    """What the function of a relation makes of its inputs."""
+    shapes = (each.shape for each in all_relations() if each.slug == slug)
+    return next(each for each in shapes if isinstance(each, Function)).value(at)
+
+
+def metric_of_inch() -> Fraction:
+    metric, inch = (
+        texture_depth.groove_share(base(side), base(side), base(side), base(apart))
+        for side, apart in (("6 mm", "38 mm"), ("1/4 in", "1-1/2 in"))
+    )
+    return metric / inch
+
+
 CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "unit": lambda r: in_unit(base(r["written"]), r["unit"]),
     "spacing of a count per foot": lambda r: groove_geometry.grooves_per(F(12), exact(r["per_ft"])),
@@ -300,6 +316,29 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "quiet level at a speed": lambda r: sound.at_speed(r["at_60"], r["mph"], -1),
     "loud level at a speed": lambda r: sound.at_speed(r["at_60"], r["mph"], 1),
     "quietest roadside offset": lambda r: sound.quietest_offset(r["distance_ft"]),
+    "share with grooves lost": lambda r: (
+        100
+        * value_of(
+            "share-lost-by-failed-blades",
+            {
+                "blade.failed_allowed": r["missing"],
+                "groove.spacing": F(1),
+                "coverage.window_width": F(r["grooves"]),
+            },
+        )
+    ),
+    "width of a blade stack": lambda r: value_of(
+        "blades-on-the-head",
+        {"blade.per_head": r["blades"], "groove.spacing": exact(r["p_in"])},
+    ),
+    "segments of a length": lambda r: quantities.lots(
+        [base(r["length"])], base(r["segment"]), base(r["joined"])
+    ),
+    "metric pattern of a runway over the inch pattern": lambda _: 100 * (metric_of_inch() - 1),
+    "top edge of a trapezoid": lambda r: groove_geometry.edge_angle(
+        *(exact(r[key]) for key in ("top_in", "bottom_in", "d_in"))
+    ),
+    "0.1 km against 0.1 mi": lambda r: 100 * (1 - base(r["metric"]) / base(r["inch"])),
     "level over speed": lambda r: sound.level_change(r["from"], r["to"], 30),
     "temperature correction per degree Celsius": lambda _: sound.CORRECTIONS_PER_C[
         "AASHTO T 360 (memory, unverified)"

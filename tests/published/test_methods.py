@@ -74,6 +74,34 @@ SOUND: dict[str, tuple[str, dict[str, Any]]] = {
             },
         },
     ),
+    "FHWA section 401.16, as reproduced: MRI, cross-correlation of 0.90, localized over 25 ft": (
+        "diamond_grinding",
+        {
+            "smoothness": {
+                "index": "MRI",
+                "instrument": "inertial_profiler",
+                "sensor": "line_laser",
+                "sensor_width": "4 in",
+                "wheel_paths": "both",
+                "segment": "0.1 mi",
+                "localized": {"limit": "at most 160 in/mi", "base": "25 ft"},
+                "certification": "AASHTO R 56-14(2018)",
+                "test": {"retest": "both profilers, cross-correlation of 0.90 or more"},
+            }
+        },
+    ),
+    "AASHTO R 56, from memory, unverified: cross-correlation of 0.92 and 0.90": (
+        "diamond_grinding",
+        {
+            "smoothness": {
+                "index": "IRI",
+                "instrument": "inertial_profiler",
+                "sensor": "line_laser",
+                "sensor_width": "4 in",
+                "certification": "AASHTO R 56-14(2018): repeatability 0.92, accuracy 0.90",
+            }
+        },
+    ),
     "Florida DOT 400-15.2.5.5: index of 10 with a 0.2 in band, bumps of 0.3 in in 25 ft": (
         "transverse_grooving",
         {
@@ -195,6 +223,9 @@ SOUND: dict[str, tuple[str, dict[str, Any]]] = {
     ),
 }
 
+LEVELS = [("0.50", "40 mph"), ("0.60", "40 mph"), ("0.34", "60 mph"), ("0.47", "60 mph")]
+"""FAA AC 150/5320-12C table 3-2, fixed slip, 1997, second-hand: minimum and planning levels."""
+
 FAULTY: dict[str, tuple[str, dict[str, Any], list[str]]] = {
     "Iowa DOT 2317, April 2019: an inertial profiler admitted, a profilogram accepted": (
         "diamond_grinding",
@@ -251,6 +282,18 @@ def test_what_a_document_asks_for_raises_nothing(name: str) -> None:
     base, area = SOUND[name]
 
     assert slugs(base, area) == []
+
+
+@pytest.mark.parametrize(("level", "speed"), LEVELS)
+def test_a_maintenance_level_is_not_taken_for_that_of_a_new_runway(level: str, speed: str) -> None:
+    friction = {
+        "measure": "Mu",
+        "at_least": f"at least {level}",
+        "speed": speed,
+        "test": {"device": "continuous friction measuring equipment, fixed slip"},
+    }
+
+    assert slugs("runway_grooving", {"friction": friction}) == ["runway-friction-below-new-level"]
 
 
 @pytest.mark.parametrize("name", FAULTY)

@@ -23,6 +23,7 @@ from specwriter.trade.ride import (
     bumps,
     curl,
     faulting,
+    footprint,
     grinder,
     improvement,
     profilograph,
@@ -191,6 +192,11 @@ def ideal_ratios(_: Inputs) -> list[list[float]]:
     ]
 
 
+def read_by_our_sensor(inputs: Inputs) -> list[float]:
+    grooves = [inputs[key] * INCH for key in ("w_in", "d_in", "p_in")]
+    return [in_mi(footprint.false_roughness(*grooves, each)) for each in inputs["footprint_m"]]
+
+
 CALCULATIONS: dict[str, Callable[[Inputs], Any]] = {
     "state transition": lambda inputs: transition_of(inputs).state,
     "input of the transition": lambda inputs: transition_of(inputs).drive,
@@ -245,6 +251,7 @@ CALCULATIONS: dict[str, Callable[[Inputs], Any]] = {
     "combination": lambda inputs: steps.combined(inputs["b"], inputs["f"]),
     "variance of long waves": share_of_long_waves,
     "ideal grinder": ideal_ratios,
+    "read by a sensor": read_by_our_sensor,
     "bump template": lambda _: [offset / INCH for offset in bumps.TEMPLATE.values()],
     **SIMULATIONS,
 }

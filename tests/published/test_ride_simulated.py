@@ -14,9 +14,11 @@ from scipy.linalg import expm
 from specwriter.trade.ride import (
     FOOT,
     INCH,
+    INCH_PER_MILE,
     bumps,
     curl,
     faulting,
+    footprint,
     half_car,
     lengths,
     profilograph,
@@ -32,6 +34,7 @@ from tests.support.ride_roads import (
     combination,
     gaps,
     hri_over_mri,
+    read_by_a_sensor,
     share_over_an_eighth,
     worst_over_base,
 )
@@ -236,6 +239,42 @@ def test_a_chord_that_ends_behind_a_step_shows_the_whole_step(fall: float) -> No
     line = heights[-1] * behind / template
 
     assert float((heights - line).max()) >= 0.99
+
+
+@pytest.mark.parametrize(
+    "grooves",
+    [(0.125, 0.0625, 0.215), (0.125, 0.1875, 0.75), (0.125, 0.1875, 0.5)],
+    ids=["ground", "grooved", "next generation"],
+)
+def test_what_a_wandering_sensor_reads_is_what_an_independent_road_gives(
+    grooves: tuple[float, float, float],
+) -> None:
+    width, deep, apart = grooves
+    widths = [0.0, 0.019, 0.1]
+    other = read_by_a_sensor({"w_in": width, "d_in": deep, "p_in": apart, "footprint_m": widths})
+
+    for across, read in zip(widths, other, strict=True):
+        own = footprint.false_roughness(*(each * INCH for each in grooves), across)
+        assert own / INCH_PER_MILE == pytest.approx(read, rel=0.1, abs=0.6)
+
+
+def test_a_width_of_whole_spacings_sees_no_grooves() -> None:
+    """By luck: 1 in over grooves 1/2 in apart."""
+    read = footprint.false_roughness(INCH / 8, 3 * INCH / 16, INCH / 2, INCH)
+
+    assert read / INCH_PER_MILE < 0.05
+
+
+@pytest.mark.parametrize(("width", "deep", "apart"), [(1 / 8, 3 / 16, 3 / 4), (1 / 4, 1 / 4, 1.5)])
+def test_grooves_across_the_lane_average_out_where_the_profile_is_dense(
+    width: float, deep: float, apart: float
+) -> None:
+    """Project calculation, upper bound: 1.0 to 1.3 in/mi for grooves of 1/8 to 1/4 in."""
+    at = np.arange(300_000) * 0.001
+    road = np.where(at % (apart * INCH) < width * INCH, -deep * INCH, 0.0)
+    read = float(independent.motion_by_filter(road, 0.001)[60_000:].mean()) / INCH_PER_MILE
+
+    assert 0.3 < read <= 1.3
 
 
 def test_the_variation_over_a_segment_is_sqrt_of_the_length() -> None:

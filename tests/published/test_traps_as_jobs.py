@@ -7,7 +7,10 @@ from typing import Any
 import pytest
 
 from specwriter.diagnostic import Grade
+from specwriter.quantity import ValueFault, parse
 from specwriter.reconcile import findings_of, reconcile
+from specwriter.rules import run_rules
+from specwriter.worksheet import work_out
 from tests.support import job
 
 MAIN, RUNWAY = "areas.mainline", "areas.runway"
@@ -90,6 +93,63 @@ SLIPS = [
 ]
 
 
+SLIPS += [
+    # 55 to 60 grooves per foot and lands of 0.110 to 0.130 in beside a groove of 0.125 in: the
+    # dimensions give 47.1 to 51.1; recalled state ranges of 53 to 57 go together (arithmetic)
+    (
+        "diamond_grinding",
+        {
+            f"{MAIN}.groove": {"width": "0.125 in", "per_foot": "55 to 60 per ft"},
+            f"{MAIN}.land": {"width": "0.110 in to 0.130 in"},
+        },
+        {
+            f"{MAIN}.groove": {"width": "0.090 in to 0.150 in", "per_foot": "53 to 57 per ft"},
+            f"{MAIN}.land": {"width": "0.060 in to 0.130 in"},
+        },
+    ),
+    # Maryland 509, undated copy: 1/2 in of removal and steps of 1/16 in: faults up to 9/16 in
+    (
+        "diamond_grinding",
+        {
+            "conditions.existing_faulting": "5/8 in",
+            f"{MAIN}.removal": {"depth": "at most 1/2 in"},
+            f"{MAIN}.joint_match": "at most 1/16 in",
+        },
+        {
+            "conditions.existing_faulting": "9/16 in",
+            f"{MAIN}.removal": {"depth": "at most 1/2 in"},
+            f"{MAIN}.joint_match": "at most 1/16 in",
+        },
+    ),
+    # 12 ft lane, 4 ft heads, an overlap asked for and no strip left: three passes give 11.83 ft
+    (
+        "diamond_grinding",
+        {
+            "conditions.lane_width": "12 ft",
+            f"{MAIN}.equipment": {"head_width": "4 ft"},
+            f"{MAIN}.coverage": {"passes": 3, "overlap": "1 in to 2 in"},
+        },
+        {
+            "conditions.lane_width": "12 ft",
+            f"{MAIN}.equipment": {"head_width": "4 ft"},
+            f"{MAIN}.coverage": {"passes": 4, "overlap": "1 in to 2 in"},
+        },
+    ),
+    # the spacer of a flush grind (0.035 in) is not the land between its grooves (3/8 to 1/2 in)
+    (
+        "next_generation_concrete_surface",
+        {
+            f"{MAIN}.groove": {"width": "1/8 in", "depth": "1/8 in", "spacing": "1/2 in to 5/8 in"},
+            f"{MAIN}.land": {"width": "0.035 in"},
+        },
+        {
+            f"{MAIN}.groove": {"width": "1/8 in", "depth": "1/8 in", "spacing": "1/2 in to 5/8 in"},
+            f"{MAIN}.land": {"width": "3/8 in to 1/2 in"},
+        },
+    ),
+]
+
+
 @pytest.mark.parametrize(("base", "slip", "right"), SLIPS)
 def test_a_printed_slip_is_a_conflict_and_its_right_form_is_none(
     base: str, slip: dict[str, Any], right: dict[str, Any]
@@ -111,3 +171,62 @@ def test_the_metric_pattern_of_a_runway_misses_the_target_that_the_inch_pattern_
     }
 
     assert (found("runway_grooving", patches) == []) is assured
+
+
+def rules_of(base: str, patches: dict[str, Any]) -> set[str]:
+    return {each.slug for each in run_rules(job(base, patches)).findings}
+
+
+RULED = [
+    # a stored copy of Maryland 509 lost its negation
+    pytest.param(
+        "lost-negation",
+        {f"{MAIN}.testing.coverage": {"remedy": "unground surface between passes is permitted"}},
+        {f"{MAIN}.testing.coverage": {"remedy": "no unground surface between passes is permitted"}},
+        id="the negation is missing",
+    ),
+    # ASTM E274-97: a skid number is 100 times the ratio of the forces
+    pytest.param(
+        "friction-scale",
+        {f"{MAIN}.friction": {"measure": "SN40S", "at_least": "at least 0.40"}},
+        {f"{MAIN}.friction": {"measure": "SN40S", "at_least": "at least 40"}},
+        id="a coefficient for a skid number",
+    ),
+    # the roadside level of NCHRP Report 630, table 9, given for OBSI
+    pytest.param(
+        "noise-scale",
+        {f"{MAIN}.noise": {"measure": "OBSI", "at_most": "78 dB(A)", "speed": "60 mph"}},
+        {f"{MAIN}.noise": {"measure": "OBSI", "at_most": "100 dB(A)", "speed": "60 mph"}},
+        id="a roadside level for OBSI",
+    ),
+]
+
+
+@pytest.mark.parametrize(("slug", "slip", "right"), RULED)
+def test_a_printed_slip_is_found_by_its_rule(
+    slug: str, slip: dict[str, Any], right: dict[str, Any]
+) -> None:
+    site = {f"{MAIN}.coverage.unground_strip": "at most 0 in"}
+    assert slug in rules_of("diamond_grinding", site | slip)
+    assert slug not in rules_of("diamond_grinding", site | right)
+
+
+def test_the_residue_of_a_printed_area_is_cubic_yards_and_not_cubic_feet() -> None:
+    """A trade article (memory, unverified): 50,000 ft2 by 1/8 in as 20 cubic feet, 3,000 lb."""
+    patches = {
+        f"{MAIN}.limits": [{"roadway": "A", "from": "0+00", "to": "50+00", "width": "10 ft"}],
+        f"{MAIN}.removal": {"depth": "1/8 in"},
+        f"{MAIN}.groove": None,
+    }
+    sheet = work_out(job("diamond_grinding", patches))
+    values = " ".join(each.value for each in sheet.figures if each.slug == "solids")
+
+    assert "19.3 CY" in values
+    assert "37.8 to 39.1 ton" in values
+
+
+def test_a_speed_in_kilometres_per_inch_is_no_value() -> None:
+    """A stored copy of a memorandum of 1 November 1995 prints 65 km/in for 65 km/h."""
+    with pytest.raises(ValueFault):
+        parse("65 km/in")
+    assert parse("65 km/h").dimension == "speed"

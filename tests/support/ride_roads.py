@@ -198,6 +198,24 @@ def line_of_the_profile_index(inputs: Inputs) -> list[float]:
     return [float(slope), float(offset), float((iri - slope * pi - offset).std())]
 
 
+def read_by_a_sensor(inputs: Inputs) -> list[float]:
+    """False roughness in in/mi of a wandering sensor, on an independent road and quarter-car."""
+    width, deep, apart = (inputs[key] * INCH for key in ("w_in", "d_in", "p_in"))
+    found = []
+    for feet in inputs["footprint_m"]:
+        read = []
+        for wander in (0.05, 0.10, 0.20):
+            at = np.arange(round(252 / 0.005)) * 0.005
+            across = 100 + wander * np.sin(2 * np.pi * at / 42)
+            points = 400 if feet else 1
+            under = ((np.arange(points) + 0.5) / points - 0.5) * feet
+            cut = sum(((across + each) % apart < width).astype(float) for each in under) / points
+            heights = (-deep * cut).reshape(-1, 5).mean(axis=1)
+            read.append(float(motion(heights, 0.025)[2000:].mean()) / IN_MI)
+        found.append(float(np.mean(read)))
+    return found
+
+
 SIMULATIONS: dict[str, Callable[[Inputs], Any]] = {
     "HRI over MRI": hri_over_mri,
     "variation over length": variation_over_length,

@@ -11,7 +11,12 @@ from collections.abc import Iterator
 from specwriter.model import Area, Job
 from specwriter.model.results import Noise
 from specwriter.reconcile.requirement import Requirement, sources, stated
-from specwriter.trade.sound import AGED_YEARS, BETWEEN_SCALES, STANDARD_SPEED_MPH
+from specwriter.trade.sound import (
+    AGED_YEARS,
+    BETWEEN_SCALES,
+    STANDARD_SPEED_MPH,
+    microphone_distance,
+)
 
 SOURCE, AGED, SPEED = "noise.source", "noise.source_aged", "noise.test_speed"
 ROADSIDE = {25: "noise.roadside_25", 50: "noise.roadside_50"}
@@ -21,10 +26,6 @@ _MPH = 0.44704
 _NEAR = 1.0
 """Speed in mph by which a soft-converted one may be off."""
 
-_DISTANCES = (
-    (re.compile(r"\b25[ -]?(?:ft|feet|foot)\b|\b7\.[56]\d*[ -]?m\b", re.IGNORECASE), 25),
-    (re.compile(r"\b50[ -]?(?:ft|feet|foot)\b|\b15(?:\.[0-4]\d*)?[ -]?m\b", re.IGNORECASE), 50),
-)
 _YEARS = re.compile(r"\b(\d{1,2})[ -]?years?\b", re.IGNORECASE)
 
 
@@ -69,7 +70,8 @@ def _variable(noise: Noise) -> str:
     if noise.measure == "OBSI":
         return AGED if _is_aged(noise) else SOURCE
     where = f"{noise.test.where or ''} {noise.test.method or ''}" if noise.test else ""
-    return next((ROADSIDE[feet] for words, feet in _DISTANCES if words.search(where)), "")
+    distance = microphone_distance(where)
+    return ROADSIDE[distance] if distance else ""
 
 
 def _is_aged(noise: Noise) -> bool:

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Literal
 
 from specwriter.model import Area, Job
+from specwriter.model.results import Noise
 from specwriter.quantity import Interval
 from specwriter.trade import sound
 from specwriter.trade.formula import Formula
@@ -29,9 +30,28 @@ def figures(job: Job) -> Iterator[Line]:
         if not isinstance(limit, Given):
             yield sheet.waiting("noise limit by other conditions", f"not given: {limit.name}")
         elif area.noise.measure == "roadside":
-            yield sheet.waiting("noise limit at the source", "the roadside limit names no distance")
+            yield _source_behind(area.noise, sheet, limit)
         else:
             yield from _of_source(area, sheet, limit)
+
+
+def _source_behind(noise: Noise, sheet: Sheet, limit: Given) -> Line:
+    """The level beside the tyre behind a limit at the roadside."""
+    title = "level beside the tyre (OBSI) behind the roadside limit"
+    where = f"{noise.test.where or ''} {noise.test.method or ''}" if noise.test else ""
+    feet = sound.microphone_distance(where)
+    if feet is None:
+        return sheet.waiting(title, "the test names no distance of 25 ft or 50 ft")
+    level, deviation = sound.source_behind(0, feet)
+    return sheet.figure(
+        title,
+        sound.ROADSIDE,
+        DECIBEL,
+        (limit,),
+        lambda roadside: float(roadside) + level,
+        note=f"one standard deviation {deviation} dB",
+        as_one=True,
+    )
 
 
 def _of_source(area: Area, sheet: Sheet, limit: Given) -> Iterator[Line]:

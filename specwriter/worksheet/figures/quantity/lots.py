@@ -31,6 +31,8 @@ class _Tested:
 
     name: str
     test: Test
+    joined: Quantity | None = None
+    """Remainder of a lane that joins the lot before it."""
 
 
 def figures(job: Job) -> Iterator[Line]:
@@ -44,7 +46,8 @@ def _tests(area: Area) -> Iterator[_Tested]:
     for noun in _NOUNS:
         node = getattr(area, noun)
         if node is not None and node.test is not None:
-            yield _Tested(noun.replace("_", " "), node.test)
+            joined = getattr(node, "partial_segment", None)
+            yield _Tested(noun.replace("_", " "), node.test, joined)
     for name, test in area.testing.items():
         yield _Tested(name.replace("_", " "), test)
 
@@ -55,13 +58,15 @@ def _lines(job: Job, area: Area, sheet: Sheet, tested: _Tested) -> Iterator[Line
     if size is None:
         yield sheet.waiting(title, _why(tested.test.lot))
         return
-    count = _lots(job, area, size, of_lane="lane" in (tested.test.lot or ""))
+    joined = tested.joined.nominal if tested.joined else None
+    count = _lots(job, area, size, joined or Fraction(0), of_lane="lane" in (tested.test.lot or ""))
     if count is None:
         yield sheet.waiting(title, "not given: start, end, width and lanes of every stretch")
         return
     lot = _evidence(tested.test, "lot", "lot")
     span = Interval(Fraction(count), Fraction(count))
-    yield sheet.of_span(title, quantities.LOTS, NUMBER, span, (lot, *evidence(area)))
+    formula = quantities.JOINED if joined else quantities.LOTS
+    yield sheet.of_span(title, formula, NUMBER, span, (lot, *evidence(area)))
     readings = tested.test.readings
     if readings is not None and readings.nominal is not None:
         number = Fraction(quantities.tests(count, int(readings.nominal)))
@@ -94,7 +99,7 @@ def _why(lot: str | None) -> str:
     return f"a lot of '{lot}' has no length or area" if lot else "not given: lot"
 
 
-def _lots(job: Job, area: Area, size: Quantity, *, of_lane: bool) -> int | None:
+def _lots(job: Job, area: Area, size: Quantity, joined: Fraction, *, of_lane: bool) -> int | None:
     if size.dimension == "area":
         total = area_of(area)
         if isinstance(total, Missing) or total.interval.low is None:
@@ -106,7 +111,7 @@ def _lots(job: Job, area: Area, size: Quantity, *, of_lane: bool) -> int | None:
         if stretch is None or not lanes:
             return None
         lengths += [stretch.length] * lanes
-    return quantities.lots(lengths, size.amounts[0].base) if lengths else None
+    return quantities.lots(lengths, size.amounts[0].base, joined) if lengths else None
 
 
 def _lanes(job: Job, limits: Limits) -> int:
