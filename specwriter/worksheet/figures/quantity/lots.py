@@ -14,7 +14,7 @@ from specwriter.quantity import Interval, Quantity, ValueFault, parse
 from specwriter.trade import quantities
 from specwriter.trade.formula import arithmetic
 from specwriter.worksheet.figure import Line
-from specwriter.worksheet.inputs import Missing
+from specwriter.worksheet.inputs import Given, Input, Missing, of_node
 from specwriter.worksheet.places import area_of, evidence, lanes_of, stretch_of
 from specwriter.worksheet.scale import NUMBER
 from specwriter.worksheet.sheet import Sheet, areas
@@ -23,6 +23,7 @@ READINGS = arithmetic("readings = lots × readings of a lot")
 
 _SIZE = re.compile(r"[\d][\d,]*(?:\.\d+)?(?:-\d+/\d+)?\s*[A-Za-z]+2?\b")
 _NOUNS = ("cross_slope", "straightedge", "smoothness", "texture_depth", "friction", "noise")
+_NOTHING_JOINED = Missing(name="remainder that joins the lot before")
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +32,7 @@ class _Tested:
 
     name: str
     test: Test
-    joined: Quantity | None = None
+    joined: Input = _NOTHING_JOINED
     """Remainder of a lane that joins the lot before it."""
 
 
@@ -46,7 +47,7 @@ def _tests(area: Area) -> Iterator[_Tested]:
     for noun in _NOUNS:
         node = getattr(area, noun)
         if node is not None and node.test is not None:
-            joined = getattr(node, "partial_segment", None)
+            joined = of_node(node, "partial_segment", "remainder that joins the lot before")
             yield _Tested(noun.replace("_", " "), node.test, joined)
     for name, test in area.testing.items():
         yield _Tested(name.replace("_", " "), test)
@@ -58,7 +59,7 @@ def _lines(job: Job, area: Area, sheet: Sheet, tested: _Tested) -> Iterator[Line
     if size is None:
         yield sheet.waiting(title, _why(tested.test.lot))
         return
-    joined = tested.joined.nominal if tested.joined else None
+    joined = tested.joined.as_one().high if isinstance(tested.joined, Given) else None
     count = _lots(job, area, size, joined or Fraction(0), of_lane="lane" in (tested.test.lot or ""))
     if count is None:
         yield sheet.waiting(title, "not given: start, end, width and lanes of every stretch")
@@ -66,7 +67,8 @@ def _lines(job: Job, area: Area, sheet: Sheet, tested: _Tested) -> Iterator[Line
     lot = _evidence(tested.test, "lot", "lot")
     span = Interval(Fraction(count), Fraction(count))
     formula = quantities.JOINED if joined else quantities.LOTS
-    yield sheet.of_span(title, formula, NUMBER, span, (lot, *evidence(area)))
+    rest = tested.joined.evidence if isinstance(tested.joined, Given) else ()
+    yield sheet.of_span(title, formula, NUMBER, span, (lot, *rest, *evidence(area)))
     readings = tested.test.readings
     if readings is not None and readings.nominal is not None:
         number = Fraction(quantities.tests(count, int(readings.nominal)))
