@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -119,7 +119,7 @@ def _checked(loaded: Loaded) -> CheckResult:
         return CheckResult(source=loaded.source)
     solved, tied, broken = _reconciled(loaded.job)
     rules = run_rules(loaded.job, beside=tied)
-    found = (*tied, *rules.findings)
+    found = (*_first_hand(tied, rules.slips), *rules.findings)
     settled = settle(loaded.job, found, {*slugs(), *(each.slug for each in found)})
     order = _by_grade_and_place(loaded.source)
     return CheckResult(
@@ -132,6 +132,13 @@ def _checked(loaded: Loaded) -> CheckResult:
         defects=(*broken, *rules.defects),
         ran=(*(solved.ran if solved else ()), *rules.ran),
     )
+
+
+def _first_hand(tied: tuple[Finding, ...], slips: frozenset[str]) -> Iterator[Finding]:
+    """Findings of the reconciliation without cautions computed from a value that is a slip."""
+    for finding in tied:
+        if finding.grade is Grade.CONFLICT or not slips & {each.path for each in finding.evidence}:
+            yield finding
 
 
 def _reconciled(

@@ -30,6 +30,8 @@ class RuleReport:
     not_run: tuple[NotRun, ...] = ()
     defects: tuple[Defect, ...] = ()
     ran: tuple[str, ...] = ()
+    slips: frozenset[str] = frozenset()
+    """Paths of values that are not what is meant."""
 
 
 def run_rules(
@@ -54,11 +56,14 @@ def run_rules(
             findings += [_signed(rule, found) for found in rule.check(ready)]
         except Exception as error:
             defects.append(Defect(slug=rule.slug, error=f"{type(error).__name__}: {error}"))
+    causes = tuple(_causes(findings, chosen, beside))
+    slips = {rule.slug for rule in chosen if rule.rule.slip}
     return RuleReport(
-        findings=tuple(_causes(findings, chosen, beside)),
+        findings=causes,
         not_run=tuple(not_run),
         defects=tuple(defects),
         ran=tuple(ran),
+        slips=frozenset(path for each in causes if each.slug in slips for path in _places(each)),
     )
 
 
@@ -113,7 +118,6 @@ def _causes(
         if finding.grade is Grade.CONFLICT
         for clause in _clauses(finding)
     }
-    solved = [_places(finding) for finding in beside]
     for finding in findings:
         rule, clauses = by_slug[finding.slug], _clauses(finding)
         caused = any(
@@ -121,7 +125,11 @@ def _causes(
             for cause in rule.quiet_after
             for clause in clauses
         )
-        echoes = rule.echo and any(_places(finding) <= places for places in solved)
+        echoes = rule.echo and any(
+            _places(finding) <= _places(each)
+            for each in beside
+            if each.grade is Grade.CONFLICT or not rule.slip
+        )
         if not caused and not echoes and not (rule.gap and clauses <= clashing):
             yield finding
 

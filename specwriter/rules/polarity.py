@@ -18,7 +18,10 @@ _ELSEWHERE = re.compile(
 """Places at which bare surface is commonly left."""
 
 _BARE = r"(?:unground|uncut|ungrooved|untextured|bare)\s+(?:\w+\s+){0,2}?"
-_SURFACE = _BARE + r"(?:surface|area|strip|pavement|concrete)s?"
+_THING = r"(?:surface|area|strip|pavement|concrete)s?"
+_SURFACE = (
+    rf"(?:{_BARE}{_THING}|{_THING}\s+(?:left\s+)?(?:unground|uncut|ungrooved|untextured|bare))"
+)
 _LIQUID = r"(?:the\s+)?(?:residue|slurry)"
 _GOES = r"(?:flow|run|drain|enter|be\s+discharged)"
 _PLACES = r"(?:gutter|drain|inlet|ditch|stream|open\s+lane|lane\s+in\s+use|wetland)s?"

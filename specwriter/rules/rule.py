@@ -26,6 +26,8 @@ class Rule:
     says nothing on it. ``gap`` marks a rule that looks for what is missing: it says nothing on a
     requirement that is part of a conflict, which must be rewritten anyhow. ``echo`` marks a rule on
     how single values are written: it says nothing where the reconciliation reports all of them.
+    ``slip`` marks a rule that finds a value not to be what is meant: cautions computed from that
+    value are follow-ons, and only a conflict of the reconciliation is told instead of the slip.
     ``base`` is the job that the examples patch.
     """
 
@@ -37,6 +39,7 @@ class Rule:
     quiet_after: tuple[str, ...] = ()
     gap: bool = False
     echo: bool = False
+    slip: bool = False
     base: str = "diamond_grinding"
 
     def finding(

@@ -1,7 +1,8 @@
 """Jobs that everybody's tests start from, and a way to change one value in them.
 
 ``jobs/`` holds the smallest job of each texture: sound as far as it goes, with most things left
-open. ``complete/`` holds a job of each texture in which nothing is left open.
+open. ``complete/`` holds a job of each texture in which nothing is left open, ``clean/`` contracts
+in the habits of other agencies that raise nothing either.
 
 ::
 

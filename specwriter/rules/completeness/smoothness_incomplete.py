@@ -2,7 +2,7 @@
 
 Looks at
     Smoothness limits, and whether index, instrument, wheel paths, segment and the time of the
-    test are stated.
+    test are stated, and for an index of a profiler how the profiler is certified.
 
 Why it matters
     75 in/mi of MRI is a smooth road, of profile index a very rough one. Over 0.1 mi the limit is
@@ -19,6 +19,7 @@ How to settle it
 
 Sources
     AASHTO R 54-14(2018), section 1: a ride specification names index, segment and equipment
+    AASHTO R 56-14(2018): profilers are certified
     FHWA review guide on pavement smoothness, 1999: device type, tester and time
 """
 
@@ -29,7 +30,7 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.model.results import Smoothness
-from specwriter.rules.places import rides
+from specwriter.rules.places import PROFILERS, rides
 from specwriter.rules.prose import listed
 from specwriter.rules.rule import Rule, evidence
 
@@ -48,6 +49,7 @@ _NEEDED = {
     "wheel_paths": "wheel paths",
     "segment": "segment",
     "measured": "stage of the work at which it is measured",
+    "certification": "certification of the profiler",
 }
 
 
@@ -67,4 +69,12 @@ def check(job: Job) -> Iterator[Finding]:
 def _stated(ride: Smoothness, key: str) -> bool:
     if key == "measured" and ride.test is not None and ride.test.when is not None:
         return True
+    if key == "certification" and not _is_certified_here(ride):
+        return True
     return getattr(ride, key) is not None
+
+
+def _is_certified_here(ride: Smoothness) -> bool:
+    """A pay table has a rule of its own that asks for it: pay-schedule-incomplete."""
+    pay = ride.pay_adjustment
+    return ride.instrument in PROFILERS and not (pay and pay.schedule == "table")

@@ -71,5 +71,10 @@ def _asked_for(area: Area, each: Property) -> bool:
 
 
 def _has_limit(area: Area, each: Property) -> bool:
-    bands = read(area, "smoothness.pay_adjustment.bands") if each.title == "smoothness" else ()
-    return bool(bands) or any(stated(area, each))
+    if each.title != "smoothness":
+        return any(stated(area, each))
+    if read(area, "smoothness.segment") is None:
+        kinds = [keys for keys, _ in each.limits]
+    else:  # the limit of a short base says nothing of a segment
+        kinds = ["smoothness.limit", "smoothness.improvement"]
+    return any(read(area, keys) for keys in (*kinds, "smoothness.pay_adjustment.bands"))

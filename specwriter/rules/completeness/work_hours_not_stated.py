@@ -29,7 +29,7 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.model.conditions import WorkWindow
+from specwriter.model.conditions import Conditions, WorkWindow
 from specwriter.rules.rule import Rule, evidence
 
 RULE = Rule(
@@ -37,7 +37,6 @@ RULE = Rule(
     grade=Grade.OPEN,
     basis="practice",
     needs=("conditions.live_traffic",),
-    quiet_after=("hours-not-stated",),
     gap=True,
     base="complete/diamond_grinding",
 )
@@ -46,7 +45,7 @@ RULE = Rule(
 def check(job: Job) -> Iterator[Finding]:
     """One finding for a job beside traffic without hours, or with a window that is not whole."""
     conditions = job.conditions
-    if not conditions.live_traffic or _whole(conditions.work_windows):
+    if not conditions.live_traffic or _whole(conditions.work_windows) or _disturbs(conditions):
         return
     if conditions.work_windows:
         says = "A work window does not give its days, its start and its end."
@@ -58,3 +57,9 @@ def check(job: Job) -> Iterator[Finding]:
 
 def _whole(windows: tuple[WorkWindow, ...]) -> bool:
     return bool(windows) and all(each.days and each.start and each.end for each in windows)
+
+
+def _disturbs(conditions: Conditions) -> bool:
+    """Night work near neighbours without any hours has a rule of its own: hours-not-stated."""
+    night = bool(conditions.night_work and conditions.noise_sensitive_neighbours)
+    return night and not conditions.work_windows

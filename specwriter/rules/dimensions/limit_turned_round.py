@@ -69,6 +69,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="wording",
     echo=True,
+    slip=True,
 )
 
 

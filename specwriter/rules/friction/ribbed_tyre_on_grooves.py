@@ -1,7 +1,7 @@
 """Friction of a sawn texture judged with a ribbed tyre.
 
 Looks at
-    Skid numbers on sawn textures, and the tyre of the test.
+    Skid numbers and friction coefficients on sawn textures, and the tyre of the test.
 
 Why it matters
     Water escapes through the ribs of the tyre, so a ribbed tyre hardly sees the grooves that
@@ -48,7 +48,7 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for each skid number with the ribbed tyre."""
     for area, friction, measure in frictions(job):
         tyre = friction.tyre or measure.tyre
-        if measure.kind != "skid number" or tyre != "ribbed":
+        if measure.kind not in ("skid number", "coefficient") or tyre != "ribbed":
             continue
         says = (
             f"The ribs of the tyre drain the water themselves, so the number says little of the "

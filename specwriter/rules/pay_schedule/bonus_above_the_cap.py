@@ -40,6 +40,7 @@ from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
+from specwriter.quantity import Quantity
 from specwriter.rules.pay_schedule._table import NEEDS, Table, tables
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.trade.pay_schedule import Row
@@ -59,7 +60,7 @@ def check(job: Job) -> Iterator[Finding]:
         cap = given(table.pay.cap)
         bonuses = {row.number: _bonus(table, row, cap.dimension) for row in table.rows}
         best = max(table.rows, key=lambda row: bonuses[row.number], default=None)
-        if best is None or bonuses[best.number] <= (cap.interval.high or 0):
+        if best is None or bonuses[best.number] <= _most(cap):
             continue
         says = (
             f"Row {best.number + 1} pays {table.bands[best.number].pay}, and all adjustments "
@@ -68,6 +69,12 @@ def check(job: Job) -> Iterator[Finding]:
         )
         at = [evidence(table.pay, "cap", "cap"), *table.at((best,), "pay")]
         yield RULE.finding(table.area, says, at, ("raise the cap", "lower the best row to the cap"))
+
+
+def _most(cap: Quantity) -> Fraction:
+    """What the cap adds to the price; 100 percent or more is a share of it, as in the rows."""
+    most = cap.interval.high or Fraction(0)
+    return most - 1 if cap.dimension == "percent" and most >= 1 else most
 
 
 def _bonus(table: Table, row: Row, kind: str) -> Fraction:

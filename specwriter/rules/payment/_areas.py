@@ -31,6 +31,26 @@ def plan_area(areas: tuple[Area, ...]) -> Fraction | None:
     return area_once(whole)
 
 
+_DEDUCTS = re.compile(r"\bless\b|\bnet\b|\bdeduct|\bminus\b", re.IGNORECASE)
+_WHOLE = re.compile(r"\b(?:no|without)\s+deduct|\bgross\b|\bnot\s+deduct", re.IGNORECASE)
+
+
+def _strips(item: PayItem, areas: tuple[Area, ...]) -> Fraction:
+    """Square metres of the widest strips at both edges, where the measuring rule deducts them."""
+    rule = item.measured_as or ""
+    if not _DEDUCTS.search(rule) or _WHOLE.search(rule):
+        return Fraction(0)
+    return sum((_edges(area) for area in areas), Fraction(0))
+
+
+def _edges(area: Area) -> Fraction:
+    offset = area.coverage.edge_offset if area.coverage else None
+    widest = offset.interval.high if offset else None
+    stretches = [_stretch(each) for each in area.limits]
+    length = sum((each.length for each in stretches if each is not None), Fraction(0))
+    return 2 * length * (widest or 0)
+
+
 def _stretch(limits: Limits) -> Stretch | None:
     start, end, width = (_point(each) for each in (limits.start, limits.end, limits.width))
     if start is None or end is None or width is None:
@@ -45,7 +65,10 @@ def _point(value: Quantity | None) -> Fraction | None:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Compared:
-    """The quantity of a pay item beside the area of its limits, both in square metres."""
+    """The quantity of a pay item beside the area of its limits, all in square metres.
+
+    ``strips`` is what the measuring rule deducts at the edges, at most.
+    """
 
     TENTH: ClassVar[Fraction] = Fraction(1, 10)
     TWENTIETH: ClassVar[Fraction] = Fraction(1, 20)
@@ -55,12 +78,19 @@ class Compared:
     unit: Unit
     stated: Fraction
     limits: Fraction
+    strips: Fraction
     at: tuple[Evidence, ...]
 
     @property
     def share(self) -> Fraction:
-        """How much the quantity is above the limits, as a share of them; below is negative."""
-        return self.stated / self.limits - 1
+        """How much the quantity is above the limits, as a share of them; below is negative.
+
+        Nothing where the strips at the edges, or a part of them, make the difference.
+        """
+        least = self.limits - self.strips
+        if least <= self.stated <= self.limits:
+            return Fraction(0)
+        return self.stated / (self.limits if self.stated > self.limits else least) - 1
 
     @property
     def says(self) -> str:
@@ -68,13 +98,19 @@ class Compared:
         more = "more" if self.share > 0 else "less"
         off = show(abs(self.share) * 100, _PLAIN, 1)
         says = (
-            f"The limits hold {show(self.limits, self.unit, 0)}, each place once; the quantity is "
-            f"{self.item.quantity}, {off} percent {more}."
+            f"The limits hold {show(self.limits, self.unit, 0)}, each place once{self._deducted}; "
+            f"the quantity is {self.item.quantity}, {off} percent {more}."
         )
         for ratio, what in _SLIPS.items():
             if abs(self.stated / self.limits / ratio - 1) <= self.HUNDREDTH:
                 return f"{says} It is {what}."
         return says
+
+    @property
+    def _deducted(self) -> str:
+        if not self.strips:
+            return ""
+        return f", and {show(self.limits - self.strips, self.unit, 0)} without the widest strips"
 
     @property
     def settle(self) -> tuple[str, ...]:
@@ -102,7 +138,8 @@ def compared(job: Job) -> Iterator[Compared]:
         stated, limits = _point(item.quantity), plan_area(areas)
         if item.quantity.dimension == "area" and stated and limits:
             at = (evidence(item, "quantity", "quantity"), *_stretches(areas))
-            yield Compared(item=item, unit=unit, stated=stated, limits=limits, at=at)
+            strips = _strips(item, areas)
+            yield Compared(item=item, unit=unit, stated=stated, limits=limits, strips=strips, at=at)
 
 
 def _stretches(areas: tuple[Area, ...]) -> Iterator[Evidence]:

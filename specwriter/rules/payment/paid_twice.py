@@ -1,8 +1,9 @@
 """Work that has a pay item and is inside another price.
 
 Looks at
-    Pay items of their own for work that the list of another item includes, and residue that
-    has its own item while a texture price includes it.
+    Pay items of their own for work that the list of another item includes, residue that has its
+    own item while a texture price includes it, and work that such an item and a texture price
+    both include.
 
 Why it matters
     The agency pays twice, or refuses the second payment and is sued for it. Joint resealing by the
@@ -39,12 +40,13 @@ RULE = Rule(
     title="the same work is paid twice",
     grade=Grade.CONFLICT,
     basis="published",
+    quiet_after=("pay-item-not-used",),
     base="complete/diamond_grinding",
 )
 
 
 def check(job: Job) -> Iterator[Finding]:
-    """One finding for each work that has its own pay item and is included in another price."""
+    """One finding for each work that is included in a price and paid by another item as well."""
     for own in job.pay_items.values():
         if paid_areas(job, own.id):
             continue
@@ -54,6 +56,23 @@ def check(job: Job) -> Iterator[Finding]:
                 at = [evidence(own, "name", "pay item"), place]
                 ways = ("strike it from includes", f"take the pay item {own.name} out")
                 yield RULE.finding(None, says, at, ways)
+            yield from _shared(own, other)
+
+
+def _shared(own: PayItem, other: PayItem) -> Iterator[Finding]:
+    """Work that an item which pays for no area includes, and another item too."""
+    if own.id == other.id:
+        return
+    for index, text in enumerate(own.includes):
+        for number, same in enumerate(other.includes):
+            if not same_cost(text, same):
+                continue
+            says = f"{own.name} includes {text}, and {other.name} includes {same}."
+            at = [
+                Evidence(path=own.path_to(f"includes.{index}"), label="includes", written=text),
+                Evidence(path=other.path_to(f"includes.{number}"), label="includes", written=same),
+            ]
+            yield RULE.finding(None, says, at, ("strike it from one of the two lists",))
 
 
 def _included(job: Job, own: PayItem, other: PayItem) -> Iterator[Evidence]:

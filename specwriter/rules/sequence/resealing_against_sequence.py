@@ -37,6 +37,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="practice",
     needs=("sequence", "conditions.joint_resealing"),
+    quiet_after=("joints-on-jointless-pavement",),
 )
 
 

@@ -43,6 +43,7 @@ RULE = Rule(
     basis="published",
     needs=("smoothness.index",),
     quiet_after=("index-instrument",),
+    slip=True,
 )
 
 _SEGMENT = (15, 400)

@@ -8,10 +8,14 @@ Why it matters
     tighter than the number it belongs to, and nobody knows around what it lies.
 
 Conflict
-    areas.mainline.removal.depth: 3 mm ± 0.2 mm
+    project.governing_units: si
+    areas.mainline.groove: {width: 3 mm ± 0.2 mm, depth: 1.6 mm}
+    areas.mainline.land.width: 2.5 mm
 
 Settled
-    areas.mainline.removal.depth: 3.0 mm ± 0.2 mm
+    project.governing_units: si
+    areas.mainline.groove: {width: 3.0 mm ± 0.2 mm, depth: 1.6 mm}
+    areas.mainline.land.width: 2.5 mm
 
 How to settle it
     Write the value to the place of its tolerance.

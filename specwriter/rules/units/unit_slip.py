@@ -30,12 +30,19 @@ from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.quantity import UNITS, Interval, parse, show
+from specwriter.quantity import UNITS, Amount, Interval, parse, show
 from specwriter.rules.measures import measures
 from specwriter.rules.rule import Rule, given
 
-_OTHER = {"in": "mm", "mm": "in", "in/mi": "m/km", "m/km": "in/mi"}
-"""The unit that is mistaken for the written one."""
+_OTHERS = {
+    "in": ("mm", "ft"),
+    "mm": ("in",),
+    "ft": ("in", "m"),
+    "m": ("ft",),
+    "in/mi": ("m/km",),
+    "m/km": ("in/mi",),
+}
+"""The units that are mistaken for the written one."""
 
 _USUAL: dict[str, Interval] = {
     name: parse(text).interval
@@ -58,6 +65,9 @@ _USUAL: dict[str, Interval] = {
         "edge_ridge": "0.5 mm to 6 mm",
         "cross_slope.tolerance": "2 mm to 12 mm",
         "straightedge.tolerance": "1.5 mm to 12 mm",
+        "straightedge.length": "8 ft to 25 ft",
+        "equipment.head_width": "1 ft to 8 ft",
+        "equipment.wheelbase": "8 ft to 30 ft",
         "texture_depth.at_least": "0.2 mm to 3 mm",
         "texture_depth.at_most": "0.2 mm to 4 mm",
         "texture_depth.single_at_least": "0.2 mm to 3 mm",
@@ -73,6 +83,7 @@ RULE = Rule(
     basis="practice",
     quiet_after=("index-unit",),
     echo=True,
+    slip=True,
 )
 
 
@@ -82,12 +93,12 @@ def check(job: Job) -> Iterator[Finding]:
         for each in measures(area):
             usual = _USUAL.get(each.name)
             amount = each.value.amounts[0]
-            other = _OTHER.get(amount.unit.symbol)
-            if usual is None or other is None or _fits(amount.base, usual):
+            if usual is None or _fits(amount.base, usual):
                 continue
             if each.name.startswith("smoothness") and given(area.smoothness).index == "PI":
                 continue
-            if not _fits(UNITS[other].to_base(amount.value), usual):
+            other = _fitting(amount, usual)
+            if other is None:
                 continue
             shown = show(amount.base, UNITS[other])
             says = (
@@ -96,6 +107,12 @@ def check(job: Job) -> Iterator[Finding]:
             )
             settle = (f"{amount.text} {other}, if that is meant",)
             yield RULE.finding(area, says, [each.evidence], settle)
+
+
+def _fitting(amount: Amount, usual: Interval) -> str | None:
+    """The other unit in which the number is of the usual size, if there is one."""
+    others = _OTHERS.get(amount.unit.symbol, ())
+    return next((each for each in others if _fits(UNITS[each].to_base(amount.value), usual)), None)
 
 
 def _fits(base: Fraction, usual: Interval) -> bool:
