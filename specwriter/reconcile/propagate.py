@@ -33,6 +33,11 @@ def rough(box: Box) -> Box:
     }
 
 
+def is_rough(box: Box) -> bool:
+    """True for a box in floating point."""
+    return any(isinstance(end, float) for each in box.values() for end in each)
+
+
 def neat(interval: Interval) -> Interval:
     """Ends in floating point as the simple fractions that they stand for, for showing."""
     return Interval(*(None if end is None else _simple(end) for end in interval))
@@ -124,6 +129,12 @@ def _whole(interval: Interval) -> Interval:
         None if low is None else Fraction(ceil(low)),
         None if high is None else Fraction(floor(high)),
     )
+
+
+def narrows(before: Interval, found: Interval) -> bool:
+    """True when meeting ``found`` leaves nothing, or less by more than a small share."""
+    after = before.meet(found)
+    return not before.within(found) and (after.is_empty or _is_worth(before, after))
 
 
 def _is_worth(before: Interval, after: Interval) -> bool:

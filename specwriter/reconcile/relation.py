@@ -11,10 +11,11 @@ from dataclasses import dataclass
 from typing import Literal
 
 from specwriter.model import Area, Job
-from specwriter.reconcile.shape import ANY, Between, Box, Function, Linear, Reciprocal, Shape
+from specwriter.reconcile.shape import ANY, ZERO, Between, Box, Function, Linear, Reciprocal, Shape
 
 __all__ = [
     "ANY",
+    "ZERO",
     "Between",
     "Box",
     "Function",
@@ -58,7 +59,8 @@ class Relation:
     expected to assure the output: the report then shows a choice that does not. ``optional`` are
     inputs that may be unknown there. ``nominal`` is given where the shape bounds the output on one
     side only: choices are then judged by the nominal shape, and nothing is called assured. ``ways``
-    are given where moving one number to where it fits is not what settles a clash.
+    are given where moving one number to where it fits is not what settles a clash. ``parts`` are
+    the relations of which this one is the sum (see ``implied``).
     """
 
     slug: str
@@ -75,6 +77,7 @@ class Relation:
     optional: tuple[str, ...] = ()
     nominal: Shape | None = None
     ways: tuple[str, ...] = ()
+    parts: tuple[Relation, ...] = ()
 
     @property
     def variables(self) -> tuple[str, ...]:

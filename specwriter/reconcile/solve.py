@@ -13,8 +13,9 @@ from fractions import Fraction
 from math import floor
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import box_of, propagate, rough, users_of
-from specwriter.reconcile.relation import ANY, Box, Relation
+from specwriter.reconcile.implied import clashing_sum, with_implied
+from specwriter.reconcile.propagate import box_of, is_rough, propagate, rough, users_of
+from specwriter.reconcile.relation import ANY, Box, Linear, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.variables import is_outcome, is_whole
 
@@ -118,30 +119,49 @@ class _Search:
     """One bounded search."""
 
     def __init__(self, relations: Sequence[Relation]) -> None:
-        self.relations = relations
-        names = dict.fromkeys(name for each in relations for name in each.variables)
+        self.relations = tuple(relations)
+        self.names = dict.fromkeys(name for each in relations for name in each.variables)
         computed = {name for each in relations for name in each.shape.only_computed}
-        computed |= {name for name in names if is_outcome(name)}
-        free = sorted((name for name in names if name not in computed), key=_whole_first)
+        computed |= {name for name in self.names if is_outcome(name)}
+        free = sorted((name for name in self.names if name not in computed), key=_whole_first)
         self.orders = tuple([*order, *computed] for order in (free, free[::-1]))
+        self.bent = [
+            name
+            for name in self.names
+            if any(
+                name in each.variables for each in relations if not isinstance(each.shape, Linear)
+            )
+        ]
         self.left = BUDGET
 
     def decide(self, start: Box | None) -> Answer:
-        """Breadth-first over halves of the box."""
-        boxes = [start]
-        while boxes:
+        """The whole box first; then, with what its relations imply, one half after the other."""
+        box = self._narrow(start)
+        if box is None:
+            return Answer(refuted=True)
+        if (point := self._point_of(box, FIXES)) is not None or is_rough(box):
+            return Answer(solution=point)
+        self.relations = with_implied(box, self.relations)
+        whole, boxes = box, [box]
+        while boxes and self.left > 0:
             box = self._narrow(boxes.pop(0))
-            if box is None:
+            if box is None or clashing_sum(box, self.relations) is not None:
                 continue
-            for order in self.orders:
-                self.fixes = FIXES
-                if (point := self._fix(box, order)) is not None:
-                    return Answer(solution=point)
-            halves = _halves(box)
-            if self.left <= 0 or not halves:
+            if (point := self._point_of(box, len(self.names))) is not None:
+                return Answer(solution=point)
+            halves = _halves(box, whole, self.bent)
+            if not halves:
                 return Answer()
             boxes += halves
-        return Answer(refuted=True)
+        return Answer(refuted=not boxes)
+
+    def _point_of(self, box: Box, fixes: int) -> Point | None:
+        """A solution in the box, if so many fixes find one."""
+        for order in self.orders:
+            self.fixes = fixes
+            if (point := self._fix(box, order)) is not None:
+                return point
+        return None
 
     def _narrow(self, box: Box | None, changed: str | None = None) -> Box | None:
         self.left -= 1
@@ -190,20 +210,29 @@ def _candidates(name: str, interval: Interval) -> tuple[Fraction, ...]:
     return (high, low)
 
 
-def _halves(box: Box) -> list[Box]:
-    wide = {
-        name: interval.high - interval.low
-        for name, interval in box.items()
-        if interval.low is not None and interval.high is not None and not interval.is_point
-    }
-    if not wide:
+def _halves(box: Box, whole: Box, names: Iterable[str]) -> list[Box]:
+    """The box cut in two at the variable of these that keeps most of its range in the whole."""
+    shares = {each: _share(box.get(each, ANY), whole.get(each, ANY)) for each in names}
+    name = max(shares, key=lambda each: shares[each], default="")
+    if not shares.get(name):
         return []
-    name = max(wide, key=lambda each: wide[each] / (box[each].high or 1))
-    middle = (box[name].low or 0) + wide[name] / 2
+    low, high = box.get(name, ANY)
+    low = low or Fraction(0)
+    middle = 2 * low if high is None else (low + high) / 2
     above = middle
     if is_whole(name):
         middle, above = Fraction(floor(middle)), Fraction(floor(middle) + 1)
-    return [
-        {**box, name: Interval(box[name].low, middle)},
-        {**box, name: Interval(above, box[name].high)},
-    ]
+    return [{**box, name: Interval(low, middle)}, {**box, name: Interval(above, high)}]
+
+
+def _share(interval: Interval, whole: Interval) -> Fraction:
+    """What is left of a range. Of one without an end the half that ends counts by its own size,
+    and the other comes after the wide ones; it is cut at twice its lower end."""
+    low, high = interval
+    if high is None or low is None:
+        return Fraction(bool(low), 2)
+    if low == high:
+        return Fraction(0)
+    if whole.high is None or whole.low is None:
+        return (high - low) / high
+    return (high - low) / (whole.high - whole.low)

@@ -107,3 +107,94 @@ def machines(draw: st.DrawFn) -> dict[str, Any]:
     }
     chosen = draw(st.lists(st.sampled_from(sorted(keys)), min_size=4, max_size=12, unique=True))
     return {key: draw(keys[key]) for key in chosen}
+
+
+STEP = Fraction(254, 640000)
+"""A sixty-fourth of an inch in metres."""
+
+TEXTURES_ON_THE_MAINLINE = (
+    "longitudinal_grooving",
+    "diamond_grinding",
+    "next_generation_concrete_surface",
+    "transverse_grooving",
+)
+
+
+@st.composite
+def around(draw: st.DrawFn, value: int) -> str:
+    """A requirement in any form and either unit, at or a little off a value in sixty-fourths."""
+    middle = max(1, value + draw(st.sampled_from((0, 0, 0, 0, -1, 1, -2, 2))))
+    reach = draw(st.integers(0, 3))
+    low, high = max(0, middle - reach), middle + reach
+    in_inches = draw(st.booleans())
+
+    def text(number: int) -> str:
+        return f"{number}/64" if in_inches else f"{float(number * STEP * 1000):.6f}"
+
+    unit = "in" if in_inches else "mm"
+    return draw(
+        st.sampled_from(
+            (
+                f"{text(middle)} {unit}",
+                f"{text(middle)} {unit}",
+                f"{text(low)} {unit} to {text(high)} {unit}",
+                f"{text(low)} {unit} to {text(high)} {unit}",
+                f"{text(middle)} {unit} ± {text(min(reach, middle))} {unit}",
+                f"at most {text(high)} {unit}",
+                f"at least {text(low)} {unit}",
+            )
+        )
+    )
+
+
+@st.composite
+def areas(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
+    """A texture, and keys of its area around one pattern that can be cut, some stated twice."""
+    texture = draw(st.sampled_from(TEXTURES_ON_THE_MAINLINE))
+    width, land, overhang = draw(
+        st.tuples(st.integers(6, 12), st.integers(8, 40), st.integers(0, 2))
+    )
+    depth, removal, pitch = draw(st.integers(4, 16)), draw(st.integers(8, 30)), width + land
+    count, cover = round(768 / pitch), 96
+    per_metre = round(1 / (pitch * STEP))
+    keys = {
+        "areas.mainline.groove.width": around(width),
+        "areas.mainline.groove.width_at_bottom": around(width - 2),
+        "areas.mainline.groove.depth": around(depth),
+        "areas.mainline.groove.spacing": around(pitch),
+        "areas.mainline.groove.clear_gap": around(land),
+        "areas.mainline.groove.per_foot": st.integers(-1, 1).map(
+            lambda off: f"{count - 1 + off} to {count + 1 + off} per ft"
+        ),
+        "areas.mainline.groove.per_metre": st.integers(-3, 3).map(
+            lambda off: f"{per_metre - 2 + off} to {per_metre + 2 + off} per m"
+        ),
+        "areas.mainline.land.width": around(land),
+        "areas.mainline.blade.segment": around(width),
+        "areas.mainline.blade.core": around(width - overhang),
+        "areas.mainline.blade.spacer": around(land + overhang),
+        "areas.mainline.removal.depth": around(removal),
+        "areas.mainline.removal.cover_after": around(cover - removal - depth),
+        "conditions.cover_to_steel": around(cover),
+    }
+    if texture == "diamond_grinding":
+        keys["areas.mainline.ridge.height"] = around(depth)
+    if texture == "next_generation_concrete_surface":
+        keys |= {
+            "areas.mainline.flush_grind.core": around(width - overhang),
+            "areas.mainline.flush_grind.segment": around(width),
+            "areas.mainline.flush_grind.spacer": around(2 + overhang),
+            "areas.mainline.flush_grind.land": around(2),
+        }
+    chosen = draw(st.lists(st.sampled_from(sorted(keys)), min_size=4, max_size=10, unique=True))
+    found: dict[str, Any] = {"areas.mainline.groove": {}, "areas.mainline.land": {}}
+    found |= {key: draw(keys[key]) for key in chosen}
+    if draw(st.booleans()):
+        depths_ = draw(depths(width, depth, pitch))
+        found |= {f"areas.mainline.{key}": value for key, value in depths_.items()}
+    twice = [key for key in chosen if key.startswith("areas.mainline.")]
+    if twice and draw(st.integers(0, 3)) == 0:
+        key = draw(st.sampled_from(twice))
+        noun, name = key.removeprefix("areas.mainline.").split(".")
+        found["areas.mainline.also_stated"] = [{"in": "sheet 3", noun: {name: draw(keys[key])}}]
+    return texture, found

@@ -41,7 +41,10 @@ def mean_width(at: Mapping[str, Any]) -> Any:
 
 
 def value(at: Mapping[str, Any]) -> Any:
-    """Cross-section of the groove over the spacing, and the lands' own texture."""
+    """Cross-section of the groove over the spacing, and the lands' own texture; without a spacing
+    (one without an end) the lands' alone."""
+    if SPACING not in at:
+        return at[LAND]
     return (mean_width(at) * at[DEPTH] - at[WIDTH] * at[LAND]) / at[SPACING] + at[LAND]
 
 
