@@ -14,6 +14,7 @@ from specwriter.source import Source, read_source, read_text
 
 if TYPE_CHECKING:
     from specwriter.assemble import Choice, Document, Library
+    from specwriter.assemble.clause import LibraryClause
     from specwriter.reading import JobInside
     from specwriter.reconcile import Reconciliation
     from specwriter.report.carried import Carried
@@ -247,9 +248,23 @@ def review_clauses(folder: Path | None = None) -> tuple[tuple[Fault, ...], int]:
     library = load_library(folder)
     own = f"{folder}/" if folder else ""
     clauses = [each for each in library.clauses if each.file.startswith(own)]
-    faults = (*check_library(library), *review(clauses))
+    worded = (fault for clause in clauses for fault in _wording_of(clause))
+    faults = (*check_library(library), *library.strays, *review(clauses), *worded)
     ordered = sorted(faults, key=lambda each: (each.place.file, each.place.line))
     return tuple(ordered), len(clauses)
+
+
+def _wording_of(clause: LibraryClause) -> Iterator[Fault]:
+    """What the rules on wording say about the words of a clause, each at its place."""
+    from specwriter.assemble.review import prose
+    from specwriter.rules.clause_wording import remarks
+
+    text = prose(clause.body)
+    for remark in remarks(text):
+        line = clause.body_line + text.count("\n", 0, remark.start)
+        column = remark.start - text.rfind("\n", 0, remark.start)
+        place = Place(file=clause.file, line=line, column=column)
+        yield Fault(place=place, says=remark.says, todo=remark.todo)
 
 
 def _status(checked: CheckResult) -> str:

@@ -149,6 +149,8 @@ class _FrontReader:
         if not isinstance(node, yaml.SequenceNode):
             self.complain(node, f"'{key}' needs a list", "write [first, second]")
             return
+        if not node.value:
+            self.complain(node, f"'{key}' names nothing", "name at least one, or leave it out")
         for item in node.value:
             yield self.text(item, key)
 

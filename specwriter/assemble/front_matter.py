@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
+from difflib import get_close_matches
 from typing import Any
 
 import yaml
@@ -77,6 +79,13 @@ def fault_on(node: yaml.Node, file: str, says: str, todo: str = "") -> Fault:
     """A fault at a node of the front matter."""
     mark = node.start_mark
     return fault_at(file, mark.line + 1, mark.column + 1, says, todo)
+
+
+def nearest(name: str, known: Iterable[str]) -> str:
+    """What to write in place of a name that is not known: the one most like it, or any."""
+    listed = list(known)
+    near = get_close_matches(name, listed, 1)
+    return f"did you mean '{near[0]}'?" if near else f"known: {', '.join(sorted(listed))}"
 
 
 def _refuse_anchors(text: str, file: str) -> None:

@@ -9,7 +9,7 @@ from functools import cache
 from specwriter.assemble import subset
 from specwriter.assemble.clause import LibraryClause
 from specwriter.assemble.document import Table
-from specwriter.assemble.front_matter import fault_at
+from specwriter.assemble.front_matter import fault_at, nearest
 from specwriter.assemble.language import condition
 from specwriter.assemble.library import Library
 from specwriter.assemble.markdown import MarkdownError, blocks_of
@@ -71,6 +71,9 @@ def table_ids(clause: LibraryClause) -> tuple[str, ...]:
 @cache
 def clause_faults(clause: LibraryClause) -> tuple[Fault, ...]:
     """The faults of one clause by itself."""
+    if not clause.body.strip():
+        says, todo = "the clause has no text", "write a sentence, or take the file out"
+        return (fault_at(clause.file, clause.body_line, 1, says, todo),)
     return (
         *_complaints(_checked(clause), clause, clause.body_line),
         *_when(clause),
@@ -113,12 +116,12 @@ def _targets(clause: LibraryClause, ids: set[str], tables: set[str]) -> Iterator
     checked = _checked(clause)
     for line, target in checked.clauses:
         if target not in ids:
-            says = f"there is no clause '{target}' to refer to"
-            yield fault_at(clause.file, clause.body_line + line - 1, 1, says, "correct the id")
+            says, todo = f"there is no clause '{target}' to refer to", nearest(target, ids)
+            yield fault_at(clause.file, clause.body_line + line - 1, 1, says, todo)
     for line, target in checked.tables:
         if target not in tables:
-            says = f"there is no table '{target}' to refer to"
-            yield fault_at(clause.file, clause.body_line + line - 1, 1, says, "correct the name")
+            says, todo = f"there is no table '{target}' to refer to", nearest(target, tables)
+            yield fault_at(clause.file, clause.body_line + line - 1, 1, says, todo)
 
 
 def _markdown(clause: LibraryClause) -> Iterator[Fault]:

@@ -25,6 +25,8 @@ class Library:
     formats: Formats
     faults: tuple[Fault, ...] = ()
     replaced: tuple[tuple[str, str], ...] = ()
+    strays: tuple[Fault, ...] = ()
+    """Files that look like clauses and stand where none is read."""
     shipped: bool = False
     """True for the tool's own library, which the tests have checked, and not every draft."""
     own: str = ""
@@ -70,6 +72,7 @@ def merged(base: Library, extra: Library) -> Library:
         clauses=tuple(by_id[key] for key in sorted(by_id)),
         formats=extra.formats.over(base.formats) if extra.formats.outlines else base.formats,
         faults=(*base.faults, *extra.faults),
+        strays=extra.strays,
         replaced=tuple((c.id, ours[c.id].file) for c in extra.clauses if c.id in ours),
         own=extra.own,
     )
@@ -93,7 +96,32 @@ def read_folder(root: Path, shown: str) -> Library:
             clause, found = read_clause(text, file, name)
             clauses += [clause] if clause else []
         faults += found
-    return Library(clauses=tuple(clauses), formats=formats, faults=tuple(faults), own=shown)
+    return Library(
+        clauses=tuple(clauses),
+        formats=formats,
+        faults=tuple(faults),
+        strays=tuple(_strays(root, shown)),
+        own=shown,
+    )
+
+
+def _strays(root: Path, shown: str) -> Iterator[Fault]:
+    read = {path for path, _ in _files(root, shown)}
+    todo = "a clause is read from FOLDER/NAME.md, house formats from outline.yaml"
+    strays = [path for path in sorted(root.rglob("*")) if path not in read and _is_likely(path)]
+    for path in strays:
+        file = "/".join((shown, *path.relative_to(root).parts))
+        yield fault_at(file, 1, 1, "this file is not read", todo)
+    if not read and not strays:
+        yield fault_at(shown, 1, 1, "this folder holds no clause and no house format", todo)
+
+
+def _is_likely(path: Path) -> bool:
+    """Whether somebody who put a file there may have meant it as a clause or an outline."""
+    stem = path.stem.lower()
+    return path.is_file() and (
+        stem == "outline" or (path.suffix.lower() == ".md" and stem != "readme")
+    )
 
 
 def _files(root: Path, shown: str) -> Iterator[tuple[Path, str]]:

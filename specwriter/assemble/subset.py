@@ -2,15 +2,38 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
 
 from jinja2 import TemplateSyntaxError, nodes
 
+from specwriter.assemble.front_matter import nearest
 from specwriter.assemble.language import FILTERS, parsed
 from specwriter.assemble.shape import BASE, BOOL, TEXT, Shape, ShapeError
 
 LENGTH_CAP = 20_000
+_BRACES = (
+    (
+        r"Unexpected end of template.*needs to be closed is '(\w+)'",
+        r"a {% \1 %} is never closed",
+        r"write {% end\1 %} where it ends",
+    ),
+    (r"unknown tag 'end(\w+)'", r"there is no {% \1 %} to end here", r"take {% end\1 %} out"),
+    (
+        r"unknown tag '(\w+)'",
+        r"'\1' is not used in clauses",
+        "use if, elif, else, for, endif and endfor",
+    ),
+    (r"unexpected 'end of", "the words in braces break off", "finish them"),
+    (r"got '='", "one = compares nothing", "compare with =="),
+    (
+        r"unexpected char '(\W)'",
+        r"\1 is not understood in braces",
+        "write straight quotes, names, == or !=",
+    ),
+)
+"""Messages of the parser of braces, what they mean, and what to do."""
 _LOOP = Shape("loop")
 _WORDED = (nodes.Filter, nodes.Call)
 _BOUNDS = ("at_least", "at_most")
@@ -49,8 +72,7 @@ def check(source: str, figures: Collection[str] = ()) -> Checked:
     try:
         tree = parsed(source)
     except TemplateSyntaxError as error:
-        says = f"the braces cannot be read: {error.message}"
-        outcome.complaints.append(Complaint(error.lineno, says, "see how other clauses do it"))
+        outcome.complaints.append(Complaint(error.lineno, *_in_words(error.message or "")))
         return outcome
     except RecursionError:
         outcome.complaints.append(Complaint(1, "the braces are nested too deeply", "simplify"))
@@ -152,7 +174,7 @@ class _Walker:
         if node.name in names:
             self.outcome.reads.add(names[node.name].path or node.name)
             return names[node.name]
-        self.complain(node, f"'{node.name}' is not known here", f"known: {', '.join(names)}")
+        self.complain(node, f"'{node.name}' is not known here", nearest(node.name, names))
         return Shape("unknown")
 
     def key(self, node: nodes.Getattr, owner: Shape) -> Shape:
@@ -199,6 +221,14 @@ class _Walker:
             kept = self.outcome.clauses if called == "ref" else self.outcome.tables
             kept.append((node.lineno, targets[0]))
         return TEXT
+
+
+def _in_words(message: str) -> tuple[str, str]:
+    """What the parser of braces says, in words of clauses, and what to do."""
+    for pattern, says, todo in _BRACES:
+        if found := re.search(pattern, message):
+            return found.expand(says), found.expand(todo)
+    return f"the braces cannot be read: {message}", "see how other clauses do it"
 
 
 def _constants(node: nodes.Call) -> Iterator[str]:

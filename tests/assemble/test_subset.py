@@ -66,7 +66,7 @@ REFUSED = [
     ("{% for a in areas recursive %}{% endfor %}", "names one thing"),
     ("{% for a in project.title %}{% endfor %}", "goes over a list"),
     ("{% for a in areas | and_list %}{% endfor %}", "goes over a list"),
-    ("{% if conditions.curbs %}", "braces cannot be read"),
+    ("{% if conditions.curbs %}", "never closed"),
     ("{{ project.title", "braces cannot be read"),
     ("x" * (LENGTH_CAP + 1), "more than 20,000 characters"),
 ]
