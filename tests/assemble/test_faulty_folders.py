@@ -90,7 +90,8 @@ def test_a_faulty_clause_gets_one_located_message(
         ("notes.txt", "to do", "no clause and no house format"),
         (
             "outline.yaml",
-            f"default: a\nformats:\n  a: {{title: A, numbering: no, not_used: No, parts: [{PARTS}]}}\n",
+            "default: a\nformats:\n"
+            f"  a: {{title: A, numbering: no, not_used: No, parts: [{PARTS}]}}\n",
             "no numbering 'no'",
         ),
     ],
