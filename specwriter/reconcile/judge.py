@@ -117,7 +117,18 @@ def _standing(
         allowed=_shown(requirement, allowed, verdict),
         outcome=outcome,
         verdict=verdict,
+        expected=_expected(system, requirement, others) if verdict is None else None,
     )
+
+
+def _expected(
+    system: System, requirement: Requirement, others: Sequence[Requirement]
+) -> Interval | None:
+    """What models and experience leave a result; nothing where they leave it anything."""
+    if requirement.role != "result" or all(each.kind == "exact" for each in system.relations):
+        return None
+    found = allowed_by(others, requirement.variable, system.relations)
+    return found if found.low or found.high is not None else None
 
 
 def _shown(requirement: Requirement, allowed: Interval, verdict: Verdict | None) -> Interval:

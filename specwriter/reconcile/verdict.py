@@ -81,12 +81,16 @@ class Verdict:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Standing:
-    """One row of the table of an area: what is required, what the rest allows, the outcome."""
+    """One row of the table of an area: what is required, what the rest allows, the outcome.
+
+    ``expected`` is what relations with scatter leave a result that no exact relation bounds.
+    """
 
     requirement: Requirement
     allowed: Interval
     outcome: Outcome
     verdict: Verdict | None = None
+    expected: Interval | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -11,6 +11,7 @@ from specwriter.reconcile.explain_result import show_against
 from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.verdict import Idle, ResultCheck, Standing
+from specwriter.report.area_table import verdict_of
 
 
 def verdict_json(verdict: Verdict) -> dict[str, Any]:
@@ -30,7 +31,11 @@ def standing_json(standing: Standing) -> dict[str, Any]:
     return {
         **_requirement(requirement),
         "allowed": show_interval_like(neat(standing.allowed), requirement.quantity),
+        "expected": None
+        if standing.expected is None
+        else show_interval_like(neat(standing.expected), requirement.quantity),
         "outcome": standing.outcome,
+        "verdict": verdict_of(standing),
     }
 
 
