@@ -11,8 +11,9 @@ from functools import cache
 from typing import Any, get_args, get_origin
 
 from specwriter.assemble.labels import area_name
-from specwriter.model import Area, Job, Node
+from specwriter.model import Area, Job, Node, at_area
 from specwriter.model.build import hints, key_of
+from specwriter.model.conditions import Conditions
 from specwriter.model.contract import PayItem
 from specwriter.quantity import Quantity
 
@@ -90,11 +91,15 @@ class View:
         """What stands under a key of this noun."""
         name, hint = keys_of(self.kind)[key]
         value = None if self.node is None else getattr(self.node, name)
-        path = f"{self.path}.{key}" if self.path else key
+        path = self.node.path_to(key) if self.node else f"{self.path}.{key}"
         if key == "pay_item":
             return _pay_item(value, path, self.job)
         if self.kind is Area and key == "name" and self.node is not None:
             return Text(area_name(self.job, self.node.id), path)  # type: ignore[attr-defined]
+        if isinstance(self.node, Area) and key == "conditions":
+            # A clause is told what holds at the area, wherever the job says so.
+            facts = at_area(self.job, self.node).conditions
+            return View(Conditions, facts, facts.path, self.job)
         return _wrap(hint, value, path, self.job, self.absent)
 
 

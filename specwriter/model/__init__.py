@@ -4,5 +4,6 @@ from specwriter.model.area import Area, Limits
 from specwriter.model.build import build_job
 from specwriter.model.job import Job
 from specwriter.model.node import Node
+from specwriter.model.site import at_area, sites_of
 
-__all__ = ["Area", "Job", "Limits", "Node", "build_job"]
+__all__ = ["Area", "Job", "Limits", "Node", "at_area", "build_job", "sites_of"]

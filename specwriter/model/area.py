@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Literal
 
+from specwriter.model.conditions import PlaceFacts
 from specwriter.model.node import Node
 from specwriter.model.results import (
     CrossSlope,
@@ -79,6 +80,7 @@ class Area(Node):
     place: PlaceKind
     name: str | None = None
     limits: tuple[Limits, ...] = ()
+    conditions: PlaceFacts | None = None
     groove: Groove | None = None
     land: Land | None = None
     ridge: Ridge | None = None

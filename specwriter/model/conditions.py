@@ -47,8 +47,8 @@ class WorkWindow(Node):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Conditions(Node):
-    """Pavement, traffic, drainage, neighbours and what lies in the way."""
+class PavementFacts(Node):
+    """The pavement itself: these facts go with its kind."""
 
     pavement: Pavement | None = None
     new_pavement: bool | None = None
@@ -65,12 +65,25 @@ class Conditions(Node):
     existing_wavelength: Quantity | None = None
     daily_curl: Quantity | None = None
     existing_texture_depth: Quantity | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceFacts(PavementFacts):
+    """What can differ from one area of a contract to the next."""
+
     posted_speed: Quantity | None = None
     daily_traffic: Quantity | None = None
     lane_width: Quantity | None = None
     cross_slope: Quantity | None = None
     grade: Quantity | None = None
     drainage_path: Quantity | None = None
+    curbs: bool | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conditions(PlaceFacts):
+    """Pavement, traffic, drainage, neighbours and what lies in the way."""
+
     rainfall: Quantity | None = None
     drainage: Literal["open", "closed"] | None = None
     sensitive_waters: bool | None = None
@@ -83,7 +96,6 @@ class Conditions(Node):
     loop_detectors: bool | None = None
     raised_markers: bool | None = None
     bridges_within: bool | None = None
-    curbs: bool | None = None
     in_pavement_lights: bool | None = None
     arresting_gear: bool | None = None
     open_between_shifts: bool | None = None

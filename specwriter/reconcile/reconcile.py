@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from specwriter.diagnostic import NotRun
-from specwriter.model import Area, Job
+from specwriter.model import Area, Job, at_area
 from specwriter.reconcile.assure import rest_of, unknown_inputs
 from specwriter.reconcile.judge import judge
 from specwriter.reconcile.registry import all_waits
@@ -17,7 +17,9 @@ from specwriter.reconcile.verdict import AreaVerdicts, Reconciliation
 
 def reconcile(job: Job) -> Reconciliation:
     """The verdicts on every area, and which relations could not look."""
-    return Reconciliation(areas=tuple(_area(job, area) for area in job.areas.values()))
+    return Reconciliation(
+        areas=tuple(_area(at_area(job, area), area) for area in job.areas.values())
+    )
 
 
 def _area(job: Job, area: Area) -> AreaVerdicts:

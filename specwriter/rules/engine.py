@@ -7,7 +7,7 @@ from dataclasses import dataclass, fields, replace
 from typing import Any
 
 from specwriter.diagnostic import Finding, Grade, NotRun
-from specwriter.model import Area, Job
+from specwriter.model import Area, Job, sites_of
 from specwriter.rules.registry import RegisteredRule, all_rules
 
 _OF_JOB = frozenset(each.name for each in fields(Job))
@@ -47,13 +47,17 @@ def run_rules(
     ran: list[str] = []
     chosen = tuple(all_rules() if rules is None else rules)
     for rule in chosen:
-        ready, missing = _ready(rule, job)
-        not_run += missing
-        if not ready.areas:
+        ready = []
+        for part in sites_of(job) if rule.rule.by_site else (job,):
+            able, missing = _ready(rule, part, of_all=len(part.areas) == len(job.areas))
+            not_run += missing
+            ready += [able] if able.areas else []
+        if not ready:
             continue
         ran.append(rule.slug)
         try:
-            findings += [_signed(rule, found) for found in rule.check(ready)]
+            found = dict.fromkeys(one for each in ready for one in rule.check(each))
+            findings += [_signed(rule, each) for each in found]
         except Exception as error:
             defects.append(Defect(slug=rule.slug, error=f"{type(error).__name__}: {error}"))
     causes = tuple(_causes(findings, chosen, beside))
@@ -67,12 +71,16 @@ def run_rules(
     )
 
 
-def _ready(rule: RegisteredRule, job: Job) -> tuple[Job, list[NotRun]]:
-    """The job with only the areas that state what the rule needs, and the others' reasons."""
+def _ready(rule: RegisteredRule, job: Job, *, of_all: bool) -> tuple[Job, list[NotRun]]:
+    """The job with only the areas that state what the rule needs, and the others' reasons.
+
+    What the job itself lacks is told ``of_all`` its areas at once, or of each.
+    """
     textures = rule.rule.applies_to
     areas = {id: area for id, area in job.areas.items() if not textures or area.texture in textures}
     if areas and (key := _lacking(rule, job, of_job=True)):
-        return replace(job, areas={}), [_not_run(rule, None, key)]
+        told = [None] if of_all else list(areas)
+        return replace(job, areas={}), [_not_run(rule, each, key) for each in told]
     lacking = {id: _lacking(rule, area, of_job=False) for id, area in areas.items()}
     ready = {id: area for id, area in areas.items() if not lacking[id]}
     return replace(job, areas=ready), [

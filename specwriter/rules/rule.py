@@ -22,6 +22,8 @@ class Rule:
     (``conditions.curbs``) is asked of the job: without it the rule does not look at all.
     ``applies_to`` names the textures that the rule is about; areas of another texture are none
     of its business and are not reported as left out.
+    ``by_site`` marks a rule on facts that can differ from one area to the next, such as the
+    pavement: it looks at the job once for each set of facts, with the areas that lie on them.
     ``quiet_after`` names rules whose finding on the same requirement is the cause: this rule then
     says nothing on it. ``gap`` marks a rule that looks for what is missing: it says nothing on a
     requirement that is part of a conflict, which must be rewritten anyhow. ``echo`` marks a rule on
@@ -36,6 +38,7 @@ class Rule:
     basis: Basis
     needs: tuple[str, ...] = ()
     applies_to: tuple[str, ...] = ()
+    by_site: bool = False
     quiet_after: tuple[str, ...] = ()
     gap: bool = False
     echo: bool = False

@@ -25,7 +25,10 @@ def resolve(node: dict[str, Any]) -> dict[str, Any]:
     """The node with its reference followed; what stands beside the reference counts too."""
     if "$ref" not in node:
         return node
-    target: dict[str, Any] = schema()["$defs"][node["$ref"].rpartition("/")[2]]
+    target = schema()
+    for key in node["$ref"].removeprefix("#/").split("/"):
+        target = target[key]
+    target = resolve(target)
     return {**target, **{key: value for key, value in node.items() if key != "$ref"}}
 
 
@@ -46,14 +49,18 @@ def leaves(node: dict[str, Any] | None = None, route: Route = ()) -> Iterator[tu
 def homes() -> dict[str, tuple[Route, ...]]:
     """For each key, the routes of the blocks that it belongs to.
 
-    What other documents state (``also_stated``) repeats the keys of the area: advice names the
-    area's own.
+    What other documents state (``also_stated``) repeats the keys of the area, and the conditions of
+    an area those of the contract: advice names the first.
     """
     found: dict[str, list[Route]] = {}
     for route, _ in leaves():
-        if route[-1] != "*" and "also_stated" not in route[:-2]:
+        if route[-1] != "*" and not _repeats(route):
             found.setdefault(route[-1], []).append(route[:-1])
     return {key: tuple(routes) for key, routes in found.items()}
+
+
+def _repeats(route: Route) -> bool:
+    return "also_stated" in route[:-2] or ("areas" in route[:-2] and "conditions" in route[:-1])
 
 
 def entry(route: Route) -> dict[str, Any]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from specwriter.diagnostic import Evidence
-from specwriter.model import Area, Job
+from specwriter.model import Area, Job, at_area
 from specwriter.quantity import Interval
 from specwriter.trade.formula import Formula
 from specwriter.worksheet.figure import Figure, Line, Waiting
@@ -83,9 +83,9 @@ class Sheet:
 
 
 def areas(job: Job) -> Iterator[tuple[Area, Sheet]]:
-    """Every area of the job with its sheet."""
+    """Every area with its sheet, which sees the job as it stands there."""
     for area in job.areas.values():
-        yield area, Sheet(job, area)
+        yield area, Sheet(at_area(job, area), area)
 
 
 def evidence_of(inputs: Iterable[Given]) -> tuple[Evidence, ...]:

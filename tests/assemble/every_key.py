@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 import json
 import re
-from functools import cache
+from functools import cache, reduce
 from pathlib import Path
 from typing import Any
 
@@ -28,32 +28,46 @@ def schema() -> dict[str, Any]:
     return found
 
 
-def numbered(texture: str, place: str) -> tuple[Job, list[tuple[str, str]]]:
-    """A job with one area that gives each key the schema allows it, and (path, number) in it."""
-    maker = _Maker(texture, place)
+def numbered(
+    texture: str, place: str, *, own_facts: bool = False
+) -> tuple[Job, list[tuple[str, str]]]:
+    """A job with one area that gives each key the schema allows it, and (path, number) in it.
+
+    The facts of the place stand under the area (``own_facts``) or under the contract.
+    """
+    maker = _Maker(texture, place, own_facts=own_facts)
     return build_job(maker.made(schema(), ())), maker.numbers
 
 
 class _Maker:
     """Follows the schema; a counter gives each number its last digits."""
 
-    def __init__(self, texture: str, place: str) -> None:
+    def __init__(self, texture: str, place: str, *, own_facts: bool) -> None:
+        self.own_facts = own_facts
         self.fixed = {"texture": texture, "place": place, "format": 1}
         self.count = itertools.count(111)
         self.numbers: list[tuple[str, str]] = []
 
     def made(self, part: dict[str, Any], path: tuple[str, ...]) -> Any:
-        part = schema()["$defs"][part["$ref"].rpartition("/")[2]] if "$ref" in part else part
+        if "$ref" in part:
+            way = part["$ref"].removeprefix("#/").split("/")
+            return self.made(reduce(lambda here, key: here[key], way, schema()), path)
         if "properties" in part:
             keys = part["properties"].items()
-            return {key: self.made(each, (*path, key)) for key, each in keys if self.fits(key)}
+            return {
+                key: self.made(each, (*path, key)) for key, each in keys if self.fits(key, path)
+            }
         if isinstance(part.get("additionalProperties"), dict):
             return {"first": self.made(part["additionalProperties"], (*path, "first"))}
         if part.get("type") == "array":
             return [self.made(part["items"], (*path, "0"))]
         return self.leaf(part, path)
 
-    def fits(self, key: str) -> bool:
+    def fits(self, key: str, path: tuple[str, ...]) -> bool:
+        if key == "conditions" and path:
+            return self.own_facts
+        if path == ("conditions",) and key in schema()["$defs"]["place_facts"]["properties"]:
+            return not self.own_facts
         ours = self.fixed["texture"] == "next_generation_concrete_surface"
         return key not in ("also_stated", "file") and (ours or key != "flush_grind")
 

@@ -24,9 +24,12 @@ ELSEWHERE = {
 """What the text of a provision does not say, and why."""
 
 
+@pytest.mark.parametrize("own_facts", [False, True])
 @pytest.mark.parametrize("texture", TEXTURES)
-def test_each_number_of_a_job_with_every_key_is_in_its_document(texture: str) -> None:
-    job, numbers = numbered(texture, PLACES.get(texture, "roadway"))
+def test_each_number_of_a_job_with_every_key_is_in_its_document(
+    texture: str, own_facts: bool
+) -> None:
+    job, numbers = numbered(texture, PLACES.get(texture, "roadway"), own_facts=own_facts)
     document = assemble(job, LIBRARY)
     text = render_markdown(replace(document, unexpressed=(), open_decisions=())).replace("\\", "")
     expected = [(path, number) for path, number in numbers if not path.startswith(tuple(ELSEWHERE))]

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import inspect
 import re
+from dataclasses import fields
 from pathlib import Path
 from typing import Any
 
 import pytest
 import yaml
 
+from specwriter.model.conditions import PlaceFacts
 from specwriter.rules import RegisteredRule, all_rules, run_rules
 from specwriter.rules.registry import SECTIONS
 from specwriter.source import read_text
@@ -132,3 +135,12 @@ def test_a_case_is_as_its_table_says(slug: str, case: dict[str, Any]) -> None:
             assert words in " ".join([finding.says, *finding.settle])
         assert finding.settle
         assert finding.sources == rule.sources
+
+
+@pytest.mark.parametrize("slug", RULES)
+def test_a_rule_that_reads_what_differs_between_areas_looks_at_each_site(slug: str) -> None:
+    rule = RULES[slug]
+    text = inspect.getsource(inspect.getmodule(rule.check) or pytest)
+    keys = "|".join(each.name for each in fields(PlaceFacts) if each.name != "path")
+    reads = re.search(rf"\bconditions(?:\.|, \")(?:{keys})\b", text.partition('"""\n\n')[2])
+    assert rule.rule.by_site is bool(reads)

@@ -39,6 +39,7 @@ RULE = Rule(
     applies_to=GRINDING,
     gap=True,
     base="complete/diamond_grinding",
+    by_site=True,
 )
 
 _JOINTED = ("jointed_plain_concrete", "jointed_reinforced_concrete")

@@ -40,6 +40,7 @@ RULE = Rule(
     needs=("conditions.new_pavement", "conditions.pavement_age"),
     applies_to=("runway_grooving",),
     base="runway_grooving",
+    by_site=True,
 )
 
 

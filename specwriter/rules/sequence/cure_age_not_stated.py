@@ -36,6 +36,7 @@ RULE = Rule(
     grade=Grade.OPEN,
     basis="practice",
     needs=("conditions.new_pavement",),
+    by_site=True,
 )
 
 

@@ -45,6 +45,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="practice",
     needs=("conditions.new_pavement", "conditions.pavement_age", "conditions.pavement"),
+    by_site=True,
 )
 
 

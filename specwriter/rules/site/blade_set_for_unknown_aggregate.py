@@ -37,6 +37,7 @@ RULE = Rule(
     basis="published",
     needs=("conditions.coarse_aggregate.hardness",),
     applies_to=("diamond_grinding",),
+    by_site=True,
 )
 
 

@@ -41,6 +41,7 @@ RULE = Rule(
     basis="practice",
     needs=("conditions.pavement",),
     applies_to=GRINDING,
+    by_site=True,
 )
 
 

@@ -37,6 +37,7 @@ RULE = Rule(
     grade=Grade.OPEN,
     basis="practice",
     needs=("conditions.pavement",),
+    by_site=True,
 )
 
 

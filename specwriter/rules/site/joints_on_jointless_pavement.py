@@ -39,6 +39,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="practice",
     needs=("conditions.pavement",),
+    by_site=True,
 )
 
 
@@ -65,7 +66,9 @@ def _of_conditions(job: Job) -> Iterator[Evidence]:
         yield evidence(conditions, "joint_spacing", "joint spacing")
     if conditions.joint_reservoir_depth is not None:
         yield evidence(conditions, "joint_reservoir_depth", "joint reservoir depth")
-    if conditions.joint_resealing == "this_contract":
+    # The seals are those of the contract's pavement, not of one that an area states for itself.
+    of_contract = conditions.path_to("pavement") == "conditions.pavement"
+    if conditions.joint_resealing == "this_contract" and of_contract:
         yield evidence(conditions, "joint_resealing", "joint resealing")
 
 

@@ -36,6 +36,7 @@ RULE = Rule(
     basis="published",
     needs=("conditions.curbs",),
     applies_to=GRINDING,
+    by_site=True,
 )
 
 

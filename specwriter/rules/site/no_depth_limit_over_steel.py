@@ -40,6 +40,7 @@ RULE = Rule(
     needs=("conditions.pavement",),
     applies_to=GRINDING,
     quiet_after=("cover-not-stated",),
+    by_site=True,
 )
 
 

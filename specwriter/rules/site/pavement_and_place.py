@@ -34,6 +34,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="practice",
     needs=("conditions.pavement",),
+    by_site=True,
 )
 
 

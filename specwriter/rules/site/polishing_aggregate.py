@@ -41,6 +41,7 @@ RULE = Rule(
     basis="published",
     needs=("conditions.coarse_aggregate",),
     applies_to=GRINDING,
+    by_site=True,
 )
 
 

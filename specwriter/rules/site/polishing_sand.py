@@ -40,6 +40,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="published",
     needs=("conditions.fine_aggregate", "friction.at_least"),
+    by_site=True,
 )
 
 _LEAST = (

@@ -42,6 +42,7 @@ RULE = Rule(
     basis="published",
     needs=("removal.depth",),
     applies_to=GRINDING,
+    by_site=True,
 )
 
 _SHARE = Fraction(1, 8)

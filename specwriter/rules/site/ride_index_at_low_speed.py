@@ -47,6 +47,7 @@ RULE = Rule(
     basis="published",
     needs=("smoothness.index", "smoothness.limit"),
     quiet_after=("index-instrument", "index-unit", "runway-roughness-index"),
+    by_site=True,
 )
 
 

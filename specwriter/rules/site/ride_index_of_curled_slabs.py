@@ -44,6 +44,7 @@ RULE = Rule(
     basis="arithmetic",
     needs=("conditions.pavement", "smoothness.index", "smoothness.limit"),
     quiet_after=("index-instrument", "index-unit"),
+    by_site=True,
 )
 
 

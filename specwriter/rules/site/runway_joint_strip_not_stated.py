@@ -37,6 +37,7 @@ RULE = Rule(
     needs=("conditions.pavement",),
     applies_to=("runway_grooving",),
     base="runway_grooving",
+    by_site=True,
 )
 
 

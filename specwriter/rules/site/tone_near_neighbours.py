@@ -41,6 +41,7 @@ RULE = Rule(
     needs=("conditions.noise_sensitive_neighbours", "groove.pattern", "groove.spacing"),
     applies_to=("transverse_grooving",),
     base="transverse_grooving",
+    by_site=True,
 )
 
 

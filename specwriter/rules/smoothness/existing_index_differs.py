@@ -41,6 +41,7 @@ RULE = Rule(
     basis="published",
     needs=("conditions.existing_mri", "smoothness.index", "smoothness.improvement"),
     quiet_after=("index-instrument",),
+    by_site=True,
 )
 
 

@@ -44,6 +44,7 @@ RULE = Rule(
     needs=("smoothness",),
     quiet_after=("index-instrument", "index-unit"),
     base="longitudinal_grooving",
+    by_site=True,
 )
 
 

@@ -39,6 +39,7 @@ RULE = Rule(
     basis="arithmetic",
     needs=("smoothness.index", "smoothness.limit"),
     quiet_after=("index-instrument", "index-unit"),
+    by_site=True,
 )
 
 

@@ -39,6 +39,7 @@ RULE = Rule(
     grade=Grade.NOTE,
     basis="practice",
     needs=("texture_depth.at_least", "conditions.posted_speed"),
+    by_site=True,
 )
 
 _FAST, _LEAST = 50, Fraction(6, 10000)

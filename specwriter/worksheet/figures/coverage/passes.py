@@ -22,7 +22,7 @@ def figures(job: Job) -> Iterator[Line]:
     """For the head and the overlap at the limits that the job states, each taken as written."""
     for area, sheet in areas(job):
         if area.texture not in _ACROSS:
-            yield from _lines(job, area, sheet)
+            yield from _lines(sheet.job, area, sheet)
 
 
 def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:

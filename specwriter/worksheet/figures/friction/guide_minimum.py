@@ -23,7 +23,7 @@ def figures(job: Job) -> Iterator[Line]:
                 "guide minimum of the skid number at 40 mph",
                 friction.GUIDE_MINIMUM,
                 SKID,
-                (of_site(job, "posted_speed"),),
+                (of_site(sheet.job, "posted_speed"),),
                 lambda speed: friction.guide_minimum(round(float(speed / _MPH), 6)),
                 note="from memory: shown beside the limit, never against it",
                 as_one=True,

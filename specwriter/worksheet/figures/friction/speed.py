@@ -20,7 +20,7 @@ def figures(job: Job) -> Iterator[Line]:
     """Lines of each area that states a friction number."""
     for area, sheet in areas(job):
         if area.friction is not None:
-            yield from _lines(job, area, sheet)
+            yield from _lines(sheet.job, area, sheet)
 
 
 def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:

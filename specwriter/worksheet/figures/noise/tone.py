@@ -17,5 +17,5 @@ def figures(job: Job) -> Iterator[Line]:
     for area, sheet in areas(job):
         pattern = area.groove.pattern if area.groove else None
         if area.texture == "transverse_grooving" and pattern != "random":
-            needs = (of_site(job, "posted_speed"), spacing(area))
+            needs = (of_site(sheet.job, "posted_speed"), spacing(area))
             yield sheet.figure("tone of the pattern", sound.TONE, HERTZ, needs, sound.tone)

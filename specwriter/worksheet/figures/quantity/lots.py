@@ -40,7 +40,7 @@ def figures(job: Job) -> Iterator[Line]:
     """Two lines for every test whose lot has a size."""
     for area, sheet in areas(job):
         for each in _tests(area):
-            yield from _lines(job, area, sheet, each)
+            yield from _lines(sheet.job, area, sheet, each)
 
 
 def _tests(area: Area) -> Iterator[_Tested]:

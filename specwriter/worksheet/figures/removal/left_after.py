@@ -24,15 +24,16 @@ _DEPTHS = {
 def figures(job: Job) -> Iterator[Line]:
     """Depths that the site states, less what the area takes away."""
     for area, sheet in areas(job):
+        site = sheet.job
         removed = of_area(area, "removal.depth")
         if isinstance(removed, Missing) and area.texture != "diamond_grinding":
-            yield from _under_grooves(job, area, sheet)
+            yield from _under_grooves(area, sheet)
             continue
         for title, key in _DEPTHS.items():
-            before = of_site(job, key)
+            before = of_site(site, key)
             if isinstance(before, Given):
                 yield sheet.figure(title, LEFT, DEPTH, (before, removed), lambda h, x: h - x)
-        slab = of_site(job, "slab_thickness")
+        slab = of_site(site, "slab_thickness")
         title = "section modulus of the slab left"
         compute = removal.section_modulus_left
         yield sheet.figure(title, removal.SECTION_MODULUS, PERCENT, (slab, removed), compute)
@@ -44,11 +45,11 @@ def figures(job: Job) -> Iterator[Line]:
                 (slab, removed),
                 removal.stress_ratio,
             )
-        yield from _cover(job, area, sheet)
+        yield from _cover(area, sheet)
 
 
-def _under_grooves(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:
-    before = of_site(job, "cover_to_steel")
+def _under_grooves(area: Area, sheet: Sheet) -> Iterator[Line]:
+    before = of_site(sheet.job, "cover_to_steel")
     if isinstance(before, Given) or area.place == "bridge_deck":
         needs = (before, depth(area))
         yield sheet.figure(
@@ -60,8 +61,8 @@ def _under_grooves(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:
         )
 
 
-def _cover(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:
-    before = of_site(job, "cover_to_steel")
+def _cover(area: Area, sheet: Sheet) -> Iterator[Line]:
+    before = of_site(sheet.job, "cover_to_steel")
     if isinstance(before, Missing):
         return
     removed = of_area(area, "removal.depth")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from specwriter.model import Job
+from specwriter.model import Job, sites_of
 from specwriter.trade.formula import Formula
 from specwriter.trade.ride.curl import curl
 from specwriter.worksheet.figure import Line
@@ -21,10 +21,13 @@ FORMULA = Formula(
 
 
 def figures(job: Job) -> Iterator[Line]:
-    """One line for the job, where the site states a curl."""
-    if job.conditions.daily_curl is not None:
-        needs = (of_site(job, "daily_curl"), of_site(job, "joint_spacing"))
-        yield Sheet(job).figure("roughness of the daily curl", FORMULA, ROUGHNESS, needs, _made)
+    """One line for the job, or for the first area of each site, where a curl is stated."""
+    for site in sites_of(job):
+        if site.conditions.daily_curl is not None:
+            area = None if site.areas == job.areas else next(iter(site.areas.values()))
+            needs = (of_site(site, "daily_curl"), of_site(site, "joint_spacing"))
+            sheet = Sheet(site, area)
+            yield sheet.figure("roughness of the daily curl", FORMULA, ROUGHNESS, needs, _made)
 
 
 def _made(height: Fraction, spacing: Fraction) -> float:

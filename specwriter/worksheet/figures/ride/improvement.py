@@ -23,9 +23,8 @@ _PUBLISHED = (
 
 def figures(job: Job) -> Iterator[Line]:
     """Lines of each area that states a limit or an improvement of its roughness index."""
-    existing = of_site(job, "existing_mri")
     for area, sheet in areas(job):
-        ride = area.smoothness
+        ride, existing = area.smoothness, of_site(sheet.job, "existing_mri")
         if ride is None or ride.index == "PI":
             continue
         if ride.improvement is not None:

@@ -31,7 +31,7 @@ def figures(job: Job) -> Iterator[Line]:
     for area, sheet in areas(job):
         ride = area.smoothness
         if ride is not None and ride.index != "PI" and ride.limit is not None:
-            yield from _lines(job, area, sheet)
+            yield from _lines(sheet.job, area, sheet)
 
 
 def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:

@@ -26,15 +26,14 @@ _PARTS = 40
 
 def figures(job: Job) -> Iterator[Line]:
     """One line for each ground area, where the site names the length of its waves."""
-    if job.conditions.existing_wavelength is None:
-        return
     for area, sheet in areas(job):
-        if area.texture == "diamond_grinding":
-            yield _line(job, area, sheet)
+        known = sheet.job.conditions.existing_wavelength is not None
+        if known and area.texture == "diamond_grinding":
+            yield _line(area, sheet)
 
 
-def _line(job: Job, area: Area, sheet: Sheet) -> Line:
-    needs = (of_site(job, "existing_wavelength"), of_area(area, "equipment.wheelbase"))
+def _line(area: Area, sheet: Sheet) -> Line:
+    needs = (of_site(sheet.job, "existing_wavelength"), of_area(area, "equipment.wheelbase"))
     missing = [each.name for each in needs if isinstance(each, Missing)]
     if missing:
         return sheet.waiting(TITLE, "not given: " + ", ".join(missing))

@@ -30,7 +30,7 @@ def figures(job: Job) -> Iterator[Line]:
     if job.conditions.rainfall is None:
         return
     for area, sheet in areas(job):
-        yield from _lines(job, area, sheet)
+        yield from _lines(sheet.job, area, sheet)
 
 
 def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:

@@ -25,8 +25,8 @@ def figures(job: Job) -> Iterator[Line]:
                 of_area(area, "groove.width"),
                 depth(area),
                 spacing(area),
-                of_site(job, "drainage_path"),
-                of_site(job, "cross_slope"),
+                of_site(sheet.job, "drainage_path"),
+                of_site(sheet.job, "cross_slope"),
             )
             yield sheet.figure(
                 "rain that fills the grooves",
