@@ -70,12 +70,18 @@ def _jobs(old: Version, new: Version, addendum: Addendum | None) -> Comparison |
 def _texts(compared: Compared) -> Compared:
     from specwriter.compare.text import compare_texts
     from specwriter.compare.text.changes import text_changes
+    from specwriter.compare.text.edition import same_edition
 
     old, new = _alike(compared.old, compared.new)
     if old.text is None or new.text is None:
         return compared
     match = compare_texts(old.text, new.text)
-    return replace(compared, old=old, new=new, match=match, text_changes=text_changes(match))
+    changes = text_changes(match)
+    edition = same_edition(match) if compared.comparison is None and changes else ""
+    if edition:
+        says = f'it calls itself as the other does ("{edition}"), but their content differs'
+        new = replace(new, note="; ".join(filter(None, (new.note, says))))
+    return replace(compared, old=old, new=new, match=match, text_changes=changes)
 
 
 def _alike(old: Version, new: Version) -> tuple[Version, Version]:

@@ -25,6 +25,14 @@ from specwriter.reading import Paragraph, Row, Table
 Kind = Literal["rewritten", "added", "removed", "moved", "row added", "row removed"]
 
 _CAPTION = re.compile(r"^(?:Table|Figure)\s+\S+?(?=[.:]?\s|$)")
+_TYPED = re.compile(r"\s*(?:Section|Article|Part|Clause)?\s*(\d+(?:\.\d+)*)[.)]?\s+(?=\S)")
+"""A number typed before the words of a heading."""
+
+_REFERS = re.compile(
+    r"(?:^|\b(?:section|subsection|clause|article|part|paragraph|item|table|figure)s?\s+)$", re.I
+)
+"""What stands before a number that names a clause or table, and counts nothing."""
+
 _SHORT = 60
 _FRONT = ("Front ", "FrontTitle", "FrontHeading", "FrontPoint")
 
@@ -64,14 +72,15 @@ def renumbered(match: TextMatch) -> dict[str, str]:
     moves = {c.move: c.old for c in match.clauses if c.move and c.old}
     for clause in match.clauses:
         old = moves.get(clause.move) if clause.move and clause.new else None
-        if old and clause.new and old.label != clause.new.label:
-            found[_bare(old.label)] = _bare(clause.new.label)
+        if old and clause.new and _number(old) != _number(clause.new):
+            found[_number(old)] = _number(clause.new)
     return found
 
 
 def _number(paragraph: Paragraph) -> str:
     if paragraph.heading:
-        return _bare(paragraph.label)
+        typed = _TYPED.match(paragraph.text)
+        return _bare(paragraph.label) or (typed[1] if typed else "")
     caption = _CAPTION.match(paragraph.text)
     return caption[0].split()[-1] if caption else ""
 
@@ -88,14 +97,16 @@ def text_changes(match: TextMatch) -> tuple[TextChange, ...]:
     before = ""
     for clause in match.clauses:
         if clause.move and clause.new:
-            found += _moved(clause, origins[clause.move], before)
+            found += _moved(clause, origins[clause.move], before, numbers)
         elif not clause.move:
             found += _in_clause(clause, numbers, before)
         before = clause.title or before
     return tuple(found)
 
 
-def _moved(clause: Clause, origin: Clause, before: str) -> Iterator[TextChange]:
+def _moved(
+    clause: Clause, origin: Clause, before: str, numbers: dict[str, str]
+) -> Iterator[TextChange]:
     yield TextChange(
         kind="moved",
         clause=origin.title,
@@ -115,6 +126,7 @@ def _moved(clause: Clause, origin: Clause, before: str) -> Iterator[TextChange]:
                 old=_side(part.spans, "removed"),
                 new=_side(part.spans, "added"),
                 spans=part.spans,
+                follows=_only_follows(part.spans, numbers),
             )
     one_sided = [p for p in (*origin.parts, *clause.parts) if isinstance(p, Removed | Added)]
     for part in one_sided:
@@ -188,15 +200,21 @@ def _rewritten(part: Rewritten, clause: Clause, place: str, numbers: dict[str, s
 
 def _only_follows(spans: Sequence[Span], numbers: dict[str, str]) -> bool:
     """True when each change is an old number that became the new number of the same thing."""
-    changed = [span for span in spans if span.kind != "equal"]
+    changed = [place for place, span in enumerate(spans) if span.kind != "equal"]
     pairs = list(zip(changed[::2], changed[1::2], strict=False))
     if len(changed) % 2 or not changed:
         return False
     return all(
-        (old.kind, new.kind) == ("removed", "added")
-        and numbers.get(old.text.strip().rstrip(".")) == new.text.strip().rstrip(".")
-        for old, new in pairs
+        (spans[a].kind, spans[b].kind) == ("removed", "added")
+        and numbers.get(_bare(spans[a].text)) == _bare(spans[b].text)
+        and _refers("".join(span.text for span in spans[:a]), spans[a].text)
+        for a, b in pairs
     )
+
+
+def _refers(before: str, number: str) -> bool:
+    """Whether a number names a clause or a table: ``3`` alone may as well count readings."""
+    return "." in _bare(number) or bool(_REFERS.search(before.lstrip()))
 
 
 def _one_side(part: Removed | Added, clause: Clause, place: str, after: str) -> TextChange:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from specwriter.compare.change import Sense
 from specwriter.compare.duty import modal_sense
 from specwriter.compare.meaning import Bare
 from specwriter.compare.sense import Judgement, judge_values
+from specwriter.compare.text.cautions import cautions
 from specwriter.compare.text.changes import TextChange
 from specwriter.compare.wording import numbers_in, word_changes
 from specwriter.quantity import ValueFault, parse
@@ -29,7 +31,18 @@ _SENSES = {
 
 
 def judge_text(change: TextChange) -> Judgement:
-    """The sense of a change of text; ``REWORDED`` when only words differ, or nothing can tell."""
+    """The sense of a change of text, with a warning of what is easily read over.
+
+    ``REWORDED`` when only words differ, or nothing can tell.
+    """
+    judged = _judged(change)
+    if change.kind == "moved" or change.follows:
+        return judged
+    said = [judged.warning, *cautions(change.old, change.new)]
+    return replace(judged, warning=" ".join(dict.fromkeys(filter(None, said))))
+
+
+def _judged(change: TextChange) -> Judgement:
     if change.kind in _SENSES:
         return Judgement(_SENSES[change.kind])
     if change.follows:

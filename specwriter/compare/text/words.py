@@ -13,7 +13,7 @@ from specwriter.reading import Paragraph, Piece
 _TOKEN = re.compile(
     r"\ufffc"  # a picture is one token
     r"|\d+(?:[.,/:+-]\d+)*"  # 0.125, 3/16, 1-1/2, 1,000, 120+00 stay whole
-    r"|[^\W\d_]+(?:['’-][^\W\d_]+)*"
+    r"|[^\W\d_]+(?:['’/-][^\W\d_]+)*"  # in/mi stays whole too
     r"|\s+|.",
     re.DOTALL,
 )
