@@ -115,12 +115,13 @@ def _checked(loaded: Loaded) -> CheckResult:
     from specwriter.report.result import CheckResult
     from specwriter.rules import run_rules
     from specwriter.rules.acceptance import settle
+    from specwriter.rules.causes import first_hand
 
     if loaded.job is None:
         return CheckResult(source=loaded.source)
     solved, tied, broken = _reconciled(loaded.job)
     rules = run_rules(loaded.job, beside=tied)
-    found = (*_first_hand(tied, rules.slips), *rules.findings)
+    found = (*first_hand(tied, rules.slips), *rules.findings)
     settled = settle(loaded.job, found, {*slugs(), *(each.slug for each in found)})
     order = _by_grade_and_place(loaded.source)
     return CheckResult(
@@ -133,13 +134,6 @@ def _checked(loaded: Loaded) -> CheckResult:
         defects=(*broken, *rules.defects),
         ran=(*(solved.ran if solved else ()), *rules.ran),
     )
-
-
-def _first_hand(tied: tuple[Finding, ...], slips: frozenset[str]) -> Iterator[Finding]:
-    """Findings of the reconciliation without cautions computed from a value that is a slip."""
-    for finding in tied:
-        if finding.grade is Grade.CONFLICT or not slips & {each.path for each in finding.evidence}:
-            yield finding
 
 
 def _reconciled(

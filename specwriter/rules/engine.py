@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, fields, replace
 from typing import Any
 
-from specwriter.diagnostic import Finding, Grade, NotRun
+from specwriter.diagnostic import Finding, NotRun
 from specwriter.model import Area, Job, sites_of
+from specwriter.rules.causes import causes
 from specwriter.rules.registry import RegisteredRule, all_rules
 
 _OF_JOB = frozenset(each.name for each in fields(Job))
@@ -60,14 +61,13 @@ def run_rules(
             findings += [_signed(rule, each) for each in found]
         except Exception as error:
             defects.append(Defect(slug=rule.slug, error=f"{type(error).__name__}: {error}"))
-    causes = tuple(_causes(findings, chosen, beside))
-    slips = {rule.slug for rule in chosen if rule.rule.slip}
+    told, slips = causes(findings, chosen, beside)
     return RuleReport(
-        findings=causes,
+        findings=told,
         not_run=tuple(not_run),
         defects=tuple(defects),
         ran=tuple(ran),
-        slips=frozenset(path for each in causes if each.slug in slips for path in _places(each)),
+        slips=slips,
     )
 
 
@@ -108,48 +108,3 @@ def _lacking(rule: RegisteredRule, owner: Job | Area, *, of_job: bool) -> str:
 
 def _signed(rule: RegisteredRule, finding: Finding) -> Finding:
     return replace(finding, slug=rule.slug, sources=rule.sources)
-
-
-def _causes(
-    findings: list[Finding], rules: tuple[RegisteredRule, ...], beside: Sequence[Finding]
-) -> Iterator[Finding]:
-    """The findings without those whose cause is already reported."""
-    by_slug = {rule.slug: rule.rule for rule in rules}
-    reported = {
-        (finding.slug, finding.area, clause)
-        for finding in (*beside, *findings)
-        for clause in _clauses(finding)
-    }
-    clashing = {
-        clause
-        for finding in (*beside, *findings)
-        if finding.grade is Grade.CONFLICT
-        for clause in _clauses(finding)
-    }
-    for finding in findings:
-        rule, clauses = by_slug[finding.slug], _clauses(finding)
-        caused = any(
-            (cause, finding.area, clause) in reported
-            for cause in rule.quiet_after
-            for clause in clauses
-        )
-        echoes = rule.echo and any(
-            _places(finding) <= _places(each)
-            for each in beside
-            if each.grade is Grade.CONFLICT or not rule.slip
-        )
-        if not caused and not echoes and not (rule.gap and clauses <= clashing):
-            yield finding
-
-
-def _places(finding: Finding) -> set[str]:
-    return {each.path for each in finding.evidence}
-
-
-def _clauses(finding: Finding) -> set[str]:
-    return {_clause(each.path) for each in finding.evidence}
-
-
-def _clause(path: str) -> str:
-    """The requirement that a path belongs to: ``areas.mainline.groove``, ``pay_items.grinding``."""
-    return ".".join(path.split(".")[: 3 if path.startswith("areas.") else 2])

@@ -40,7 +40,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="published",
     needs=("trial_section.paid",),
-    quiet_after=("trial-not-required-but-named",),
+    quiet_after=("included-and-excluded", "trial-not-required-but-named"),
 )
 
 
