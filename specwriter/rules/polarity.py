@@ -20,7 +20,8 @@ _ELSEWHERE = re.compile(
 _BARE = r"(?:unground|uncut|ungrooved|untextured|bare)\s+(?:\w+\s+){0,2}?"
 _THING = r"(?:surface|area|strip|pavement|concrete)s?"
 _SURFACE = (
-    rf"(?:{_BARE}{_THING}|{_THING}\s+(?:left\s+)?(?:unground|uncut|ungrooved|untextured|bare))"
+    rf"(?:{_BARE}{_THING}|{_THING}\s+(?:left\s+)?(?:unground|uncut|ungrooved|untextured|bare)"
+    r"|holidays? between)"
 )
 _LIQUID = r"(?:the\s+)?(?:residue|slurry)"
 _GOES = r"(?:flow|run|drain|enter|be\s+discharged)"

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import re
+from pathlib import Path
+
 import pytest
 
 from specwriter.rules import all_rules, run_rules
+from specwriter.rules.wording import term_defined_again
 from tests.support import job
 
+CLAUSES = Path(__file__).parents[2] / "clauses"
 RULES = [rule for rule in all_rules() if rule.topic == "wording"]
 SOUND = """\
 measured with a steel rule at the same 10 places
@@ -42,7 +47,61 @@ hauled in tight tanks to the plant of the contractor
 ground area of the lot less castings over 1 SY
 all lots of one night
 as shown in Table 3
+regrind each segment above 75 in/mi once, at most 1/4 in deep
+no unground strip wider than 0 in is left between passes
+the residue does not flow into a gutter, drain or open lane
+a uniform spacing of 3/4 in
+the approved equipment list stays on the machine
+no more than two failed blades in a head
+areas that are ground twice are measured once
+in excess of 0.5 in over 25 ft
 """
+FAULTY = """\
+grind the high spots as directed by the Engineer
+repair spalls to the satisfaction of the owner
+regrind transverse and/or longitudinal joints
+the lane has a uniform texture
+remove the residue in a timely manner
+measured per the current AASHTO method
+at places chosen by ASTM D3665
+depth within ± 1/32
+grooves of about 1/8 in
+test as often as required
+residue is permitted to enter the gutter
+holidays between passes may remain
+regrind until smooth
+remedy: [insert remedy]
+to be determined
+all applicable requirements of the local authority
+such other tests as the plans show
+cover meter or approved equal
+the Contractor may be required to regrind
+at a place to be agreed
+minimum disruption to traffic
+hauled to an approved site
+regrind because traffic complains
+regrind each ALR
+a lot means 500 ft of lane
+by an experienced operator
+unless otherwise directed, once
+"""
+
+
+@pytest.mark.parametrize("text", FAULTY.splitlines())
+def test_a_faulty_text_raises_something(text: str) -> None:
+    patches = {
+        "areas.mainline.testing.texture": {"remedy": text},
+        "areas.mainline.coverage": {"unground_strip": "at most 0 in"},
+    }
+
+    assert run_rules(job("diamond_grinding", patches), RULES).findings
+
+
+def test_the_terms_of_the_provision_are_those_of_its_clause() -> None:
+    clause = (CLAUSES / "common" / "definitions.md").read_text("utf-8")
+    defined = {each.lower() for each in re.findall(r"\*([A-Za-z ]+)\* means", clause)}
+
+    assert set(term_defined_again.DEFINED) <= defined
 
 
 @pytest.mark.parametrize("text", SOUND.splitlines())

@@ -58,7 +58,11 @@ def check(job: Job) -> Iterator[Finding]:
         if not short:
             continue
         setting = job.settings and job.settings.shortest_ride_length
-        against = f"the setting of {setting}" if setting else "the 528 ft of a full segment"
+        against = (
+            f"the setting shortest_ride_length, {setting}"
+            if setting
+            else "the 528 ft of a full segment"
+        )
         length = show(_length(short[0]), given(short[0].start).unit)
         says = (
             f"{ride.index} {ride.limit} is asked of a stretch from {short[0].start} to "

@@ -46,14 +46,21 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each runway whose strip along joints lies outside the distances."""
-    setting = job.settings and job.settings.runway_joint_offset
+    settings = job.settings
+    setting = settings and settings.runway_joint_offset
     for area in job.areas.values():
         coverage = given(area.coverage)
         strip = given(coverage.joint_offset)
         meets = strip.reading.meet(setting.interval if setting else PUBLISHED)
         if not meets.is_empty:
             continue
-        against = f"the house setting is {setting}" if setting else "3 in to 9 in is published"
+        against = (
+            f"the setting runway_joint_offset is {setting}"
+            if setting
+            else "3 in to 9 in is published"
+        )
         says = f"The strip along the joints is {strip}; {against}."
         at = [evidence(coverage, "joint_offset", "strip along joints")]
+        if settings and setting:
+            at.append(evidence(settings, "runway_joint_offset", "setting runway_joint_offset"))
         yield RULE.finding(area, says, at, (f"a strip of {setting or '3 in to 9 in'}",))
