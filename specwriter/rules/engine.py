@@ -108,3 +108,47 @@ def _lacking(rule: RegisteredRule, owner: Job | Area, *, of_job: bool) -> str:
 
 def _signed(rule: RegisteredRule, finding: Finding) -> Finding:
     return replace(finding, slug=rule.slug, sources=rule.sources)
+<<<<<<< HEAD
+=======
+
+
+def _causes(
+    findings: list[Finding], rules: tuple[RegisteredRule, ...], beside: Sequence[Finding]
+) -> Iterator[Finding]:
+    """The findings without those whose cause is already reported."""
+    by_slug = {rule.slug: rule.rule for rule in rules}
+    reported = {
+        (finding.slug, clause) for finding in (*beside, *findings) for clause in _clauses(finding)
+    }
+    clashing = {
+        clause
+        for finding in (*beside, *findings)
+        if finding.grade is Grade.CONFLICT
+        for clause in _clauses(finding)
+    }
+    for finding in findings:
+        rule, clauses = by_slug[finding.slug], _clauses(finding)
+        caused = any(
+            (cause, clause) in reported for cause in rule.quiet_after for clause in clauses
+        )
+        echoes = rule.echo and any(
+            _places(finding) <= _places(each)
+            for each in beside
+            if each.grade is Grade.CONFLICT or not rule.slip
+        )
+        if not caused and not echoes and not (rule.gap and clauses <= clashing):
+            yield finding
+
+
+def _places(finding: Finding) -> set[str]:
+    return {each.path for each in finding.evidence}
+
+
+def _clauses(finding: Finding) -> set[str]:
+    return {_clause(each.path) for each in finding.evidence}
+
+
+def _clause(path: str) -> str:
+    """The requirement that a path belongs to: ``areas.mainline.groove``, ``pay_items.grinding``."""
+    return ".".join(path.split(".")[: 3 if path.startswith("areas.") else 2])
+>>>>>>> 4ffae45 (Silence what follows from a quantity, a price list or an unlikely thickness)

@@ -41,6 +41,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="published",
     needs=("removal.depth",),
+    quiet_after=("condition-unlikely", "unit-slip"),
     applies_to=GRINDING,
     by_site=True,
 )

@@ -36,6 +36,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="arithmetic",
     needs=("trial_section.length", "limits"),
+    quiet_after=("quantity-against-limits",),
 )
 
 
@@ -56,5 +57,7 @@ def check(job: Job) -> Iterator[Finding]:
             f"{show(sum(known, Fraction(0)), length.unit, 0)} long."
         )
         at = [evidence(trial, "length", "length of the trial section")]
-        at += [evidence(area, "texture", "texture") for area in areas]
+        at += [
+            evidence(each, "end", "end of the stretch") for area in areas for each in area.limits
+        ]
         yield RULE.finding(None, says, at, ("a shorter trial section", "correct the limits"))
