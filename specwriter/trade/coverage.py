@@ -10,11 +10,11 @@ from math import ceil, floor
 
 from specwriter.trade.formula import Formula, identity
 
-PASSES = identity("n = the whole number not below (W - o) / (h - o)")
-COVERED = identity("covered width = n h - (n - 1) o")
+PASSES = identity("passes = (lane width - overlap) / (width of the head - overlap), rounded up")
+COVERED = identity("covered width = passes × width of the head - (passes - 1) × overlap")
 
 FORGIVEN = Formula(
-    text="lost grooves forgiven = the whole number not above (1 - share) × window width / p",
+    text="lost grooves forgiven = (1 - share) × width of the window / spacing, rounded down",
     source="geometry (project calculation)",
     validity="grooves lost over the whole length of the window, each counted with its spacing",
 )

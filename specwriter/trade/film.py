@@ -10,10 +10,11 @@ from math import hypot, sqrt
 
 from specwriter.trade.formula import Formula, identity
 
-PATH = identity("L = W √(1 + (g/s)²), S = √(s² + g²)")
+PATH = identity("path = width × √(1 + (grade / cross slope)²), slope = √(cross slope² + grade²)")
 
 FILM_1979 = Formula(
-    text="film = 0.01485 T^0.11 L^0.43 I^0.59 / S^0.42 - T (mm, m, mm/h, ratio)",
+    text="film = 0.01485 T^0.11 L^0.43 I^0.59 / S^0.42 - T, with texture T in mm, path L in m, "
+    "rain I in mm/h, slope S",
     source="FHWA-RD-79-31, 1979, equation 16, as used in a public implementation (second-hand)",
     validity="depth above the tops of the texture; slope 0.5 to 8 percent, rain to 150 mm/h, "
     "path to 15 m, texture 0.08 to 4 mm (ranges from memory, unverified); found too thin a film "
@@ -21,7 +22,8 @@ FILM_1979 = Formula(
 )
 
 FILM_1998 = Formula(
-    text="film = (n L I / (36.1 √S))^0.6 - T (mm, m, mm/h, ratio)",
+    text="film = (n L I / (36.1 √S))^0.6 - T, with roughness n of sheet flow, path L in m, rain "
+    "I in mm/h, slope S, texture T in mm",
     source="NCHRP Web Document 16, chapter 3 and appendix C, 1998; coefficients from memory, "
     "unverified",
     validity="sheet flow, one-dimensional and steady; called unreliable for inner lanes by a "
@@ -29,13 +31,14 @@ FILM_1998 = Formula(
 )
 
 FILM_1968 = Formula(
-    text="depth = 0.0474 √(L I) / S^0.2 (mm, m, mm/h, ratio)",
+    text="depth = 0.0474 √(L I) / S^0.2 in mm, with path L in m, rain I in mm/h, slope S",
     source="RRL Report LR 236, 1968 (year and equation from memory, unverified)",
     validity="total depth of water, without a term for texture",
 )
 
 GROOVE_FLOW = Formula(
-    text="rain = (1/n) w d (w d / (w + 2 d))^(2/3) √S / (p L)",
+    text="rain = (1/n) w d (w d / (w + 2 d))^(2/3) √S / (p L), with width w, depth d and spacing p "
+    "of the grooves, slope S and path L of the water",
     source="open-channel flow with a roughness n of 0.013 (project calculation)",
     validity="a uniform flow that fills the groove; the flow is laminar, so within 40 percent",
 )

@@ -10,7 +10,7 @@ from fractions import Fraction
 from specwriter.trade.formula import Formula, identity
 
 VOLUME = identity("volume = depth × area; 1 mm over 1 m² is 1 L")
-GROOVE_VOLUME = identity("volume per area = w d / p")
+GROOVE_VOLUME = identity("volume per area = mean groove width × groove depth / spacing")
 
 SOLIDS = Formula(
     text="mass of solids = volume × density",
@@ -19,18 +19,16 @@ SOLIDS = Formula(
 )
 
 SECTION_MODULUS = Formula(
-    text="share left = ((h - x) / h)²",
+    text="share left = ((slab thickness - depth of removal) / slab thickness)²",
     source="geometry of a rectangular section",
     validity="a plain slab; strength gained with age is not counted",
 )
 
 STRESS = Formula(
-    text="bending stress after / before = (h / (h - x))²",
+    text="stress after / before = (slab thickness / (slab thickness - depth of removal))²",
     source="geometry of a rectangular section",
     validity="the same load and support; a plain slab",
 )
-
-COVER = identity("cover left = cover - removal - groove depth")
 
 DENSITY = (Fraction("2322.68"), Fraction("2402.77"))
 """145 and 150 lb/ft³ in kg/m³ (common practice, no source)."""
@@ -54,8 +52,3 @@ def section_modulus_left(thickness: Fraction, removed: Fraction) -> Fraction:
 def stress_ratio(thickness: Fraction, removed: Fraction) -> Fraction:
     """Bending stress after removal over before: the section modulus, turned round."""
     return 1 / section_modulus_left(thickness, removed)
-
-
-def cover_left(cover: Fraction, removed: Fraction, groove_depth: Fraction) -> Fraction:
-    """Concrete over the steel after grinding and grooving: ``COVER``."""
-    return cover - removed - groove_depth

@@ -38,7 +38,7 @@ TEMPERATURE = Formula(
     "by 2.7 times, and a federal report warns that general corrections can mislead",
 )
 
-TONE = identity("f = V / p")
+TONE = identity("frequency = speed / spacing")
 
 AGEING = Formula(
     text="the quietest level of a texture rises by 1 dB or more within 5 years",

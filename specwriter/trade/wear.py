@@ -11,9 +11,9 @@ from specwriter.quantity import Interval
 from specwriter.trade.formula import Formula
 
 LAND_WEAR = Formula(
-    text="loss = w δ / p",
+    text="loss = groove width × wear of the land / spacing",
     source="geometry",
-    validity="lands that wear down by δ while the bottoms of the grooves stay",
+    validity="lands that wear down while the bottoms of the grooves stay",
 )
 
 PUBLISHED_LOSS = Formula(

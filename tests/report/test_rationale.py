@@ -79,7 +79,7 @@ def test_a_calculation_shows_formula_inputs_and_source(tmp_path: Path) -> None:
 
     (row,) = (row for row in rows(made) if row[1].startswith("kerf share"))
 
-    assert "kerf share = w / p" in row[2]
+    assert "kerf share = groove width / spacing" in row[2]
     assert "groove width" in row[2]
     assert row[3].startswith("geometry")
 

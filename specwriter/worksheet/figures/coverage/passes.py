@@ -36,7 +36,8 @@ def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:
         yield sheet.waiting(TITLE, "not given: " + ", ".join(missing))
         return
     given = [each for each in needs if isinstance(each, Given)]
-    lane, head, overlap = (each.as_one().high for each in given)
+    lane, overlap = given[0].as_one().high, given[2].as_one().high
+    head = given[1].as_one().low
     assert lane is not None
     assert head is not None
     assert overlap is not None
@@ -44,9 +45,10 @@ def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:
         yield sheet.waiting(TITLE, "the overlap is not below the width of the head")
         return
     at = evidence_of(given)
-    note = "head and overlap taken at their limits"
+    note = "the narrowest head and the widest overlap that are allowed"
     count = coverage.passes_needed(lane, head, overlap)
-    number = Interval(Fraction(count), Fraction(count))
+    is_open = any(not each.interval.is_point for each in given[1:])
+    number = Interval(None if is_open else Fraction(count), Fraction(count))
     yield sheet.of_span(TITLE, coverage.PASSES, NUMBER, number, at, note)
     for passes in sorted({max(1, count - 1), count}):
         covered = coverage.width_covered(passes, head, overlap)

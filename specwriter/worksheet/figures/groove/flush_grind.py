@@ -12,7 +12,7 @@ from specwriter.worksheet.inputs import Given, of_area
 from specwriter.worksheet.scale import COUNT, CUT
 from specwriter.worksheet.sheet import areas
 
-SPACING = identity("p = core + spacer of the flush grind")
+SPACING = identity("spacing = core + spacer of the flush grind")
 COUNTS = identity("cuts per length = length / (core + spacer)")
 LAND = identity("land = spacer - (segment - core)")
 

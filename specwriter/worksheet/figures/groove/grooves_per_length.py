@@ -11,7 +11,7 @@ from specwriter.worksheet.inputs import spacing
 from specwriter.worksheet.scale import COUNT
 from specwriter.worksheet.sheet import areas
 
-FORMULA = identity("grooves per length = length / p")
+FORMULA = identity("grooves per length = length / spacing")
 
 
 def figures(job: Job) -> Iterator[Line]:

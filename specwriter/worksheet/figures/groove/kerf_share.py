@@ -12,7 +12,7 @@ from specwriter.worksheet.inputs import of_area, spacing
 from specwriter.worksheet.scale import PERCENT
 from specwriter.worksheet.sheet import areas
 
-FORMULA = identity("kerf share = w / p")
+FORMULA = identity("kerf share = groove width / spacing")
 
 
 def figures(job: Job) -> Iterator[Line]:

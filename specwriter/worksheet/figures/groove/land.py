@@ -12,7 +12,7 @@ from specwriter.worksheet.inputs import of_area, spacing
 from specwriter.worksheet.scale import CUT
 from specwriter.worksheet.sheet import areas
 
-OF_SPACING = identity("land = p - w")
+OF_SPACING = identity("land = spacing - groove width")
 OF_BLADES = identity("land = spacer - (segment - core)")
 
 

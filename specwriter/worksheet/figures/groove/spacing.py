@@ -16,20 +16,24 @@ from specwriter.worksheet.sheet import areas
 TITLE = "groove spacing, centre to centre"
 
 _ROUTES: tuple[tuple[Formula, tuple[str, ...], Callable[..., Any]], ...] = (
-    (identity("p = 12 in / grooves per foot"), ("groove.per_foot",), lambda n: 1 / n),
-    (identity("p = 1000 mm / grooves per metre"), ("groove.per_metre",), lambda n: 1 / n),
-    (identity("p = groove + land"), ("groove.width", "land.width"), groove_geometry.spacing),
+    (identity("spacing = 12 in / grooves per foot"), ("groove.per_foot",), lambda n: 1 / n),
+    (identity("spacing = 1000 mm / grooves per metre"), ("groove.per_metre",), lambda n: 1 / n),
+    (identity("spacing = groove + land"), ("groove.width", "land.width"), groove_geometry.spacing),
     (
-        identity("p = groove + clear gap"),
+        identity("spacing = groove + clear gap"),
         ("groove.width", "groove.clear_gap"),
         groove_geometry.spacing,
     ),
     (
-        identity("p = core + spacer"),
+        identity("spacing = core + spacer"),
         ("blade.core", "blade.spacer"),
         groove_geometry.pitch_of_blades,
     ),
-    (identity("p = segment + land"), ("blade.segment", "land.width"), groove_geometry.spacing),
+    (
+        identity("spacing = segment + land"),
+        ("blade.segment", "land.width"),
+        groove_geometry.spacing,
+    ),
 )
 
 

@@ -22,6 +22,7 @@ from specwriter.worksheet.sheet import Sheet, areas
 READINGS = arithmetic("readings = lots × readings of a lot")
 
 _SIZE = re.compile(r"[\d][\d,]*(?:\.\d+)?(?:-\d+/\d+)?\s*[A-Za-z]+2?\b")
+_EACH_SIDE = re.compile(r"\b(?:on|of) each side\b", re.IGNORECASE)
 _NOUNS = ("cross_slope", "straightedge", "smoothness", "texture_depth", "friction", "noise")
 _NOTHING_JOINED = Missing(name="remainder that joins the lot before")
 
@@ -64,6 +65,7 @@ def _lines(job: Job, area: Area, sheet: Sheet, tested: _Tested) -> Iterator[Line
     if count is None:
         yield sheet.waiting(title, "not given: start, end, width and lanes of every stretch")
         return
+    count *= _sides(tested.test.lot)
     lot = _evidence(tested.test, "lot", "lot")
     span = Interval(Fraction(count), Fraction(count))
     formula = quantities.JOINED if joined else quantities.LOTS
@@ -114,6 +116,11 @@ def _lots(job: Job, area: Area, size: Quantity, joined: Fraction, *, of_lane: bo
             return None
         lengths += [stretch.length] * lanes
     return quantities.lots(lengths, size.amounts[0].base, joined) if lengths else None
+
+
+def _sides(lot: str | None) -> int:
+    """2 for a lot on each side of a centreline, which counts each length twice."""
+    return 2 if _EACH_SIDE.search(lot or "") else 1
 
 
 def _lanes(job: Job, limits: Limits) -> int:

@@ -9,68 +9,64 @@ from specwriter.model import Area, Job
 from specwriter.trade import removal
 from specwriter.trade.formula import identity
 from specwriter.worksheet.figure import Line
-from specwriter.worksheet.inputs import Given, Missing, depth, of_area, of_site
+from specwriter.worksheet.inputs import Given, Input, depth, of_area, of_site
 from specwriter.worksheet.scale import DEPTH, PERCENT
 from specwriter.worksheet.sheet import Sheet, areas
 
-LEFT = identity("left = depth before - depth of removal")
-_DEPTHS = {
+_BEFORE = {
     "slab thickness left": "slab_thickness",
-    "sealant reservoir left": "joint_reservoir_depth",
     "asphalt thickness left": "asphalt_thickness",
+    "cover to steel left": "cover_to_steel",
 }
 
 
 def figures(job: Job) -> Iterator[Line]:
     """Depths that the site states, less what the area takes away."""
     for area, sheet in areas(job):
-        site = sheet.job
-        removed = of_area(area, "removal.depth")
-        if isinstance(removed, Missing) and area.texture != "diamond_grinding":
-            yield from _under_grooves(area, sheet)
-            continue
-        for title, key in _DEPTHS.items():
-            before = of_site(site, key)
-            if isinstance(before, Given):
-                yield sheet.figure(title, LEFT, DEPTH, (before, removed), lambda h, x: h - x)
-        slab = of_site(site, "slab_thickness")
-        title = "section modulus of the slab left"
-        compute = removal.section_modulus_left
-        yield sheet.figure(title, removal.SECTION_MODULUS, PERCENT, (slab, removed), compute)
-        if isinstance(slab, Given):
-            yield sheet.figure(
-                "bending stress against before",
-                removal.STRESS,
-                PERCENT,
-                (slab, removed),
-                removal.stress_ratio,
-            )
-        yield from _cover(area, sheet)
+        ground, grooves = _cuts(area)
+        for title, key in _BEFORE.items():
+            before = of_site(sheet.job, key)
+            if isinstance(before, Given) or _needs_cover(area, key):
+                yield _left(sheet, title, before, ground, grooves)
+        reservoir = of_site(sheet.job, "joint_reservoir_depth")
+        if ground and isinstance(reservoir, Given):
+            yield _left(sheet, "sealant reservoir left", reservoir, ground, [])
+        if ground:
+            yield from _strength(sheet, ground[0])
 
 
-def _under_grooves(area: Area, sheet: Sheet) -> Iterator[Line]:
-    before = of_site(sheet.job, "cover_to_steel")
-    if isinstance(before, Given) or area.place == "bridge_deck":
-        needs = (before, depth(area))
-        yield sheet.figure(
-            "cover to steel left under the grooves",
-            removal.COVER,
-            DEPTH,
-            needs,
-            lambda cover, groove: removal.cover_left(cover, Fraction(0), groove),
-        )
+def _cuts(area: Area) -> tuple[list[Input], list[Input]]:
+    """What is ground away, and the grooves cut below that.
+
+    The depth of removal of a ground surface is measured to the bottom of its grooves.
+    """
+    removed, is_ground = of_area(area, "removal.depth"), area.texture == "diamond_grinding"
+    ground = [removed] if is_ground or isinstance(removed, Given) else []
+    return ground, [] if is_ground else [depth(area)]
 
 
-def _cover(area: Area, sheet: Sheet) -> Iterator[Line]:
-    before = of_site(sheet.job, "cover_to_steel")
-    if isinstance(before, Missing):
-        return
-    removed = of_area(area, "removal.depth")
-    if area.texture == "diamond_grinding":
-        # The depth of removal of a ground surface is measured to the bottom of its grooves.
-        yield sheet.figure(
-            "cover to steel left", LEFT, DEPTH, (before, removed), lambda h, x: h - x
-        )
-    else:
-        needs = (before, removed, depth(area))
-        yield sheet.figure("cover to steel left", removal.COVER, DEPTH, needs, removal.cover_left)
+def _needs_cover(area: Area, key: str) -> bool:
+    """True for the cover of a deck, which is worth asking for."""
+    return key == "cover_to_steel" and area.place == "bridge_deck"
+
+
+def _left(
+    sheet: Sheet, title: str, before: Input, ground: list[Input], grooves: list[Input]
+) -> Line:
+    words = [*(["depth of removal"] * len(ground)), *(["groove depth"] * len(grooves))]
+    formula = identity(f"{title} = {title.removesuffix(' left')} - {' - '.join(words)}")
+    under = " under the grooves" if grooves else ""
+    return sheet.figure(f"{title}{under}", formula, DEPTH, (before, *ground, *grooves), _less)
+
+
+def _less(before: Fraction, *cuts: Fraction) -> Fraction:
+    return before - sum(cuts)
+
+
+def _strength(sheet: Sheet, removed: Input) -> Iterator[Line]:
+    slab = of_site(sheet.job, "slab_thickness")
+    title, compute = "section modulus of the slab left", removal.section_modulus_left
+    yield sheet.figure(title, removal.SECTION_MODULUS, PERCENT, (slab, removed), compute)
+    if isinstance(slab, Given):
+        title, ratio = "bending stress after, as a share of before", removal.stress_ratio
+        yield sheet.figure(title, removal.STRESS, PERCENT, (slab, removed), ratio)

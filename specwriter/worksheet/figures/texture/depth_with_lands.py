@@ -13,7 +13,7 @@ from specwriter.worksheet.scale import TEXTURE
 from specwriter.worksheet.sheet import areas
 
 FORMULA = Formula(
-    text="texture depth = groove share + (1 - w / p) × texture of the land",
+    text="texture depth = groove share + (1 - groove width / spacing) × texture of the land",
     source="geometry",
     validity="sawn grooves; a ground surface lies within 0.2 mm (project judgement)",
 )

@@ -13,7 +13,7 @@ from specwriter.worksheet.scale import TEXTURE
 from specwriter.worksheet.sheet import areas
 
 FORMULA = Formula(
-    text="groove share = (w + w at bottom) / 2 × d / p",
+    text="groove share = mean groove width × groove depth / spacing",
     source="geometry",
     validity="sawn grooves; for a ground surface an upper bound, because fins break",
 )
