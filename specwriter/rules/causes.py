@@ -35,9 +35,7 @@ def _told(
     findings: Sequence[Finding], by_slug: dict[str, Rule], beside: Sequence[Finding]
 ) -> Iterator[Finding]:
     reported = {
-        (finding.slug, finding.area, clause)
-        for finding in (*beside, *findings)
-        for clause in _clauses(finding)
+        (finding.slug, clause) for finding in (*beside, *findings) for clause in _clauses(finding)
     }
     clashing = {
         clause
@@ -48,9 +46,7 @@ def _told(
     for finding in findings:
         rule, clauses = by_slug[finding.slug], _clauses(finding)
         caused = any(
-            (cause, finding.area, clause) in reported
-            for cause in rule.quiet_after
-            for clause in clauses
+            (cause, clause) in reported for cause in rule.quiet_after for clause in clauses
         )
         void = rule.gap and clauses <= clashing
         if not (caused or void or _echoes(rule, finding, beside)):

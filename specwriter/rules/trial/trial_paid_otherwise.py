@@ -40,11 +40,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="published",
     needs=("trial_section.paid",),
-<<<<<<< HEAD
-    quiet_after=("included-and-excluded", "trial-not-required-but-named"),
-=======
     quiet_after=("trial-not-required-but-named", "included-and-excluded", "paid-twice"),
->>>>>>> 4ffae45 (Silence what follows from a quantity, a price list or an unlikely thickness)
 )
 
 
