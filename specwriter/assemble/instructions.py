@@ -19,15 +19,17 @@ _VERBS = {
 }
 """Before and after the clauses of the provision; each instruction is one sentence."""
 _THE_REST = (
-    "Add each other clause of this provision at the end of the section; where it differs from "
-    "the text of the section, it governs."
+    "Add each other clause of this provision at the end of {base}; where such a clause differs "
+    "from the text of {base}, the clause governs."
 )
 
 
 def instructions_of(
-    job: Job, parts: tuple[Part, ...], numbering: Numbering
+    job: Job, parts: tuple[Part, ...], numbering: Numbering, section: str
 ) -> tuple[tuple[ListItem, ...], tuple[str, ...]]:
     """An item for each change of the base section, and the paths that they lack.
+
+    ``section`` is what the house calls a section of its standard specifications.
 
     Raises ``HouseError`` for a clause that is not in the provision.
     """
@@ -43,7 +45,8 @@ def instructions_of(
     if base and base.action == "amend" and not changes:
         missing.append(base.path_to("changes"))
     if changes and set(clauses) - {id for change in changes for id in change.clauses}:
-        sentences.append((Run(text=_THE_REST),))
+        name = f"{section} {base.number}" if base and base.number else f"the {section.lower()}"
+        sentences.append((Run(text=_THE_REST.format(base=name)),))
     items = (
         ListItem(runs=runs, label=counted(numbering.item, {"item": place}), starts=place == 1)
         for place, runs in enumerate(sentences, 1)

@@ -9,17 +9,17 @@ from specwriter.model import Job
 from specwriter.model.project import BaseSection
 
 _ACTIONS = {
-    "new_section": "The following section is added to the {edition} Standard Specifications as "
-    "Section {number}, {title}.",
-    "add_after": "Section {number}, {title}, of the {edition} Standard Specifications is "
+    "new_section": "The following {a_section} is added to the {edition} Standard Specifications as "
+    "{section} {number}, {title}.",
+    "add_after": "{section} {number}, {title}, of the {edition} Standard Specifications is "
     "supplemented by the following, which is added after its text. "
-    "The text of the section remains in force.",
-    "replace": "Section {number}, {title}, of the {edition} Standard Specifications is deleted "
+    "The text of the {a_section} remains in force.",
+    "replace": "{section} {number}, {title}, of the {edition} Standard Specifications is deleted "
     "and replaced by the following.",
-    "amend": "Section {number}, {title}, of the {edition} Standard Specifications is amended as "
+    "amend": "{section} {number}, {title}, of the {edition} Standard Specifications is amended as "
     "follows. What the following does not change remains in force.",
 }
-_NO_ACTION = "Section {number}, {title}, of the {edition} Standard Specifications is {action}:"
+_NO_ACTION = "{section} {number}, {title}, of the {edition} Standard Specifications is {action}:"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,8 +32,11 @@ class Opening:
     missing: tuple[str, ...]
 
 
-def opening_of(job: Job) -> Opening:
-    """The lines above the first part; what is absent stands in square brackets."""
+def opening_of(job: Job, section: str) -> Opening:
+    """The lines above the first part; what is absent stands in square brackets.
+
+    ``section`` is what the house calls a section of its standard specifications.
+    """
     project = job.project
     missing = [
         f"project.{key}"
@@ -41,7 +44,7 @@ def opening_of(job: Job) -> Opening:
         if getattr(project, key) is None
     ]
     provision = project.provision or _bracket("project.provision")
-    lead_in, lacking = _lead_in(project.base_section)
+    lead_in, lacking = _lead_in(project.base_section, section)
     return Opening(
         title=project.title,
         subtitle=f"Special Provision {provision}",
@@ -50,7 +53,7 @@ def opening_of(job: Job) -> Opening:
     )
 
 
-def _lead_in(base: BaseSection | None) -> tuple[str, list[str]]:
+def _lead_in(base: BaseSection | None, section: str) -> tuple[str, list[str]]:
     if base is None:
         return _bracket("project.base_section"), ["project.base_section"]
     texts = {"number": base.number, "title": base.title, "edition": base.edition}
@@ -59,6 +62,7 @@ def _lead_in(base: BaseSection | None) -> tuple[str, list[str]]:
     ]
     shown = {key: text or _bracket(base.path_to(key)) for key, text in texts.items()}
     pattern = _ACTIONS.get(base.action or "", _NO_ACTION)
+    shown |= {"section": section, "a_section": section.lower()}
     return pattern.format(**shown, action=_bracket(base.path_to("action"))), lacking
 
 

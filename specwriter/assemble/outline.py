@@ -15,7 +15,8 @@ from specwriter.assemble.front_matter import FrontError, fault_on, read_mapping
 from specwriter.diagnostic import Fault
 
 _ROOT_KEYS = ("default", "numberings", "formats")
-_KEYS = ("title", "numbering", "not_used", "parts")
+_KEYS = ("title", "section", "numbering", "not_used", "parts")
+_SECTION = "Section"
 _PART_KEYS = ("id", "title", "holds")
 _NUMBERING_KEYS = ("part", "clause", "item", "subitem")
 _FIELDS = {
@@ -45,11 +46,13 @@ class Outline:
     """A house format.
 
     ``not_used`` is the title of the one clause of a part without clauses: the part stays, so
-    that the numbers of the parts behind it never shift.
+    that the numbers of the parts behind it never shift. ``section`` is what the agency calls a
+    section of its standard specifications.
     """
 
     name: str = "five_part"
     title: str = ""
+    section: str = _SECTION
     parts: tuple[OutlinePart, ...]
     numbering: str = "plain"
     not_used: str = "Not used"
@@ -124,6 +127,7 @@ def _format(name: str, node: yaml.Node, file: str) -> Outline:
     return Outline(
         name=name,
         title=_scalar(keys["title"], file) if "title" in keys else name.replace("_", " "),
+        section=_scalar(keys["section"], file) if "section" in keys else _SECTION,
         parts=tuple(_part(item, file) for item in listed.value),
         numbering=_scalar(_need(keys, "numbering", file), file),
         not_used=_scalar(_need(keys, "not_used", file), file),

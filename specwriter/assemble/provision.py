@@ -67,8 +67,8 @@ def assemble(
     parts, lost = numbered(outline, numbering, [item.draft for item in drafted])
     if lost:
         raise LibraryError(lost)
-    opening = opening_of(job)
-    instructions, gaps = instructions_of(job, parts, numbering)
+    opening = opening_of(job, outline.section)
+    instructions, gaps = instructions_of(job, parts, numbering, outline.section)
     return Document(
         title=opening.title,
         subtitle=opening.subtitle,

@@ -16,7 +16,7 @@ TAG = re.compile(r"\{%.*?%\}|\{\{.*?\}\}")
 OPENING = re.compile(r"^(?:After|As|At|Before|During|For|In|On|When|Where|While|With|Of)\b[^:]*?, ")
 NO_DUTY = re.compile(
     r"(?:a|the|an|each|it|its|no|these|this|they|that|damage|acceptance|opening|federal|feathering"
-    r"|ridge|surface|table|other|on|where|for|in|of)\b",
+    r"|production|ridge|surface|table|other|on|where|for|in|of)\b",
     re.IGNORECASE,
 )
 """How a sentence begins that states no duty of the contractor, behind its opening."""

@@ -231,8 +231,8 @@ def test_an_amendment_says_what_is_done_at_each_place() -> None:
         "(c) Delete the second sentence of 420.05.",
         f"(d) Delete 420.06 and substitute {numbers['common.opening']} of this provision.",
         f"(e) Add {numbers['common.records']} of this provision as 420.07.",
-        "(f) Add each other clause of this provision at the end of the section; where it "
-        "differs from the text of the section, it governs.",
+        "(f) Add each other clause of this provision at the end of Section 420; where such a "
+        "clause differs from the text of Section 420, the clause governs.",
     ]
 
 
@@ -284,3 +284,13 @@ def test_revisions_and_approvals_stand_under_the_title_without_a_number() -> Non
     texts = [word.text_of(each) for each in body.iter(f"{word.W}p")]
     assert texts.index("Revisions") < texts.index("Depth limited") < texts.index("Approval")
     assert texts.index("Engineer of record") < texts.index("Description")
+
+
+def test_an_airport_calls_a_section_an_item() -> None:
+    base = {**BASE, "number": "P-621", "changes": [{"at": "621-3.1", "action": "delete"}]}
+    settings = {"settings.house_format": "airfield_item", "project.base_section": base}
+
+    made = assemble(job("runway", settings), LIBRARY)
+
+    assert made.lead_in.startswith("Item P-621, Texture, of the 2024 Standard Specifications is")
+    assert "at the end of Item P-621;" in "".join(run.text for run in made.instructions[1].runs)
