@@ -61,7 +61,7 @@ def test_a_job_is_told_why_each_clause_was_chosen_or_not(
     chosen, left = out.split("Not chosen")
     assert "the job has diamond grinding" in chosen
     assert "the job has no longitudinal grooving" in left
-    assert "not true: conditions.new_pavement" in left
+    assert "not true: areas.smoothness.improvement" in left
 
 
 def test_the_choice_can_be_read_by_programs(capsys: pytest.CaptureFixture[str]) -> None:
