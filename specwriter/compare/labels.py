@@ -141,6 +141,9 @@ def label_of(key: Key, path: str) -> str:
     if key[0] == "also_stated" and len(key) > 1:
         return f"{label_of(key[1:], path)} of another document"
     parts, last = path.split("."), key[-1]
+    if "tiers" in key:
+        of = f"{_test(parts[: parts.index('tiers')])}, tier"
+        return of if last == "tiers" else f"{of}, {_words(last)}"
     if len(key) >= 2 and key[-2] in ("testing", "test"):
         return f"{_test(parts[:-1])}, {_TEST_WORDS.get(last, _words(last))}"
     if last in ("testing", "test"):

@@ -120,6 +120,9 @@ MEANINGS: dict[str, Meaning] = {
     "test.readings": Meaning("at_least", TESTING),
     "test.statistic": Meaning("unordered", STATISTIC),
     "test.share": Meaning("at_least", STATISTIC),
+    "tiers": Meaning("unordered", RESULT),
+    "tiers.share": Meaning("at_least", STATISTIC),
+    "tiers.limit": Meaning("unordered", RESULT),
     "test.retest": Meaning("at_least", TESTING),
     "test.remedy": Meaning("unordered", REMEDY),
     "test.pay_effect": Meaning("unordered", REMEDY),
@@ -184,6 +187,7 @@ REMEDIES = frozenset({"remedy", "pay_effect", "action"})
 """Keys that say what follows from a failure."""
 
 PRESENCE: dict[str, tuple[Sense, Sense]] = {
+    "test.tiers": (Sense.TIGHTER, Sense.LOOSER),
     "smoothness.exclusions": (Sense.LOOSER, Sense.TIGHTER),
     "pay_items.includes": (Sense.TIGHTER, Sense.LOOSER),
     "pay_items.excludes": (Sense.LOOSER, Sense.TIGHTER),

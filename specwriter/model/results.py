@@ -10,6 +10,14 @@ from specwriter.quantity import Quantity
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Tier(Node):
+    """A share of the readings of a lot and the limit that these must meet."""
+
+    share: Quantity
+    limit: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Test(Node):
     """How one property is tested and what follows from the result."""
 
@@ -25,6 +33,7 @@ class Test(Node):
     readings: Quantity | None = None
     statistic: Literal["each", "mean", "mean_and_each", "minimum", "maximum", "share"] | None = None
     share: Quantity | None = None
+    tiers: tuple[Tier, ...] = ()
     remedy: str | None = None
     retest: str | None = None
     pay_effect: str | None = None

@@ -229,6 +229,40 @@ def test_a_share_of_readings_says_which_share(
     assert open_paths(made) == lacking
 
 
+TIERS = [
+    {"share": "at least 90 percent", "limit": "at least 3/16 in"},
+    {"share": "60 percent", "limit": "at least 1/4 in"},
+]
+TIERS_SAID = (
+    "at least 90 percent of the readings at least 3/16 in (4.8 mm); "
+    "at least 60 percent of the readings at least 1/4 in (6.4 mm)"
+)
+
+
+@pytest.mark.parametrize(
+    ("statistic", "share", "cell"),
+    [
+        ("share", None, TIERS_SAID),
+        ("each", None, f"each reading; {TIERS_SAID}"),
+        (
+            "share",
+            "at least 95 percent",
+            f"share of the readings, at least 95 percent; {TIERS_SAID}",
+        ),
+    ],
+)
+def test_tiers_of_the_readings_stand_beside_what_each_of_them_must_meet(
+    statistic: str, share: str | None, cell: str
+) -> None:
+    test = {**TEST, "statistic": statistic, "tiers": TIERS} | ({"share": share} if share else {})
+    every: dict[str, object] = dict.fromkeys(("groove_width", "groove_spacing"), TEST)
+
+    made = grooving({**every, "groove_depth": test})
+
+    assert rows(tables(made, "testing_table")[0])[1][-1] == cell
+    assert open_paths(document(made, "{{ testing_table }}")) == []
+
+
 @pytest.mark.parametrize(
     ("texture_depth", "cell", "lacking"),
     [

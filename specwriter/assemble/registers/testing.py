@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import reduce
 
 from specwriter.assemble.document import Table
 from specwriter.assemble.page import Page, Phrase, blank, plain
@@ -107,16 +108,21 @@ def _test_cells(item: Required, page: Page) -> Row:
     place = key(test, "where") + after("; ", key(test, "when"))
     readings = after(", readings: ", key(test, "readings"))
     tester = in_words(test.read("by")) + after("; ", key(test, "lot")) + readings
-    return [limits_of(item, page), method_of(item), place, tester, _statistic(test, page)]
+    return [limits_of(item, page), method_of(item), place, tester, judged_on(test, page)]
 
 
-def _statistic(test: View, page: Page) -> Phrase:
+def judged_on(test: View, page: Page) -> Phrase:
     """What is compared with the limit; a share leaves a blank until the job gives it."""
-    statistic = in_words(test.read("statistic"))
-    share = test.read("share")
-    if share or test.read("statistic") == "share":
-        return statistic + plain(", ") + limit(share, page.job.project, "at_least")
-    return statistic
+    project, tiers = page.job.project, test.read("tiers")
+    share, statistic = test.read("share"), in_words(test.read("statistic"))
+    by_share = test.read("statistic") == "share"
+    parts = [] if by_share and tiers and not share else [statistic]
+    if share or (by_share and not tiers):
+        parts = [statistic + plain(", ") + limit(share, project, "at_least")]
+    for tier in tiers:
+        of_all = limit(tier.read("share"), project, "at_least") + plain(" of the readings ")
+        parts.append(of_all + limit(tier.read("limit"), project))
+    return reduce(lambda said, part: said + plain("; ") + part, parts)
 
 
 def limits_of(item: Required, page: Page) -> Phrase:

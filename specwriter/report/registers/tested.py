@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from specwriter.assemble.page import Page
 from specwriter.assemble.registers.properties import Required, required_properties
-from specwriter.assemble.registers.testing import limits_of, method_of
+from specwriter.assemble.registers.testing import judged_on, limits_of, method_of
 from specwriter.assemble.view import Missing, View, area_views
 from specwriter.assemble.wording import in_words, written
 from specwriter.model import Job
@@ -33,7 +33,8 @@ def requirements(job: Job) -> Register:
             limits_of(item, Page(job)).text if item.limits else "",
             _method(item),
             *(_text(item.test, key) for key in _TEST_KEYS),
-            *(_text(item.test, key) for key in ("by", "statistic")),
+            _text(item.test, "by"),
+            judged_on(item.test, Page(job)).text if item.test.read("statistic") else "",
             *(_text(item.test, key) for key in _AFTER_KEYS),
             item.test.path,
         )

@@ -25,8 +25,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
-from specwriter.model import Area, Job
-from specwriter.model.results import Test
+from specwriter.model import Job
+from specwriter.rules.method._tests import tests
 from specwriter.rules.rule import Rule, evidence
 
 RULE = Rule(
@@ -36,14 +36,13 @@ RULE = Rule(
     quiet_after=("one-reading-of-texture",),
 )
 
-_RESULTS = ("cross_slope", "straightedge", "smoothness", "texture_depth", "friction", "noise")
 _OF_SEVERAL = ("mean", "mean_and_each", "share")
 
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each test that needs several readings and takes one."""
     for area in job.areas.values():
-        for test in _tests(area):
+        for test in tests(area):
             if test.statistic not in _OF_SEVERAL or test.readings is None:
                 continue
             if test.readings.interval.high != 1:
@@ -53,11 +52,3 @@ def check(job: Job) -> Iterator[Finding]:
             at = [evidence(test, "readings", "readings"), evidence(test, "statistic", "statistic")]
             settle = ("take more readings in a lot", "statistic: each")
             yield RULE.finding(area, says, at, settle)
-
-
-def _tests(area: Area) -> Iterator[Test]:
-    yield from area.testing.values()
-    for key in _RESULTS:
-        result = getattr(area, key)
-        if result is not None and result.test is not None:
-            yield result.test
