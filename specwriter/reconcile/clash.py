@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import box_of, propagate
-from specwriter.reconcile.relation import ANY, Relation
+from specwriter.reconcile.relation import Relation
 from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.room import room
 from specwriter.reconcile.solve import is_refuted, seems_solvable, solve
 
 
@@ -99,33 +99,30 @@ def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
     moves = tuple(
         Move(member=each, to=to)
         for each in members
-        if (to := _room(each, members, used)) and not each.reading.within(to)
+        if (to := room(each, [one for one in members if one is not each], used))
+        and not each.reading.within(to)
     )
     return Clash(members=tuple(members), relations=tuple(used), moves=moves)
 
 
 def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> list[Relation]:
-    """One relation that refutes the members by itself, else a set that has none to spare."""
+    """One relation that refutes the members by itself, else a set that has none to spare.
+
+    Those that speak most of other variables go first: what stays is the short way.
+    """
     if is_refuted(members, ()):
         return []
     for each in relations:
         if is_refuted(members, [each]):
             return [each]
+    own = {each.variable for each in members}
+
+    def detour(relation: Relation) -> int:
+        return len(set(relation.variables) - own)
+
     used = list(relations)
-    for each in sorted(relations, key=lambda one: -len(one.variables)):
+    for each in sorted(relations, key=detour, reverse=True):
         fewer = [one for one in used if one is not each]
         if is_refuted(members, fewer):
             used = fewer
     return used
-
-
-def _room(
-    member: Requirement, members: Sequence[Requirement], relations: Sequence[Relation]
-) -> Interval | None:
-    """What the other members, as written, leave for this one's variable."""
-    others = [each for each in members if each is not member]
-    for exact in (True, False):
-        box = propagate(box_of(others, exact=exact), relations)
-        if box is not None:
-            return box.get(member.variable, ANY)
-    return None

@@ -6,7 +6,8 @@ from collections.abc import Iterable
 
 from specwriter.diagnostic import Basis, Finding, Grade
 from specwriter.quantity import show_like
-from specwriter.reconcile.clash import Clash, Move
+from specwriter.reconcile.clash import Clash
+from specwriter.reconcile.explain_clash import general_sentence
 from specwriter.reconcile.explain_result import result_finding
 from specwriter.reconcile.joint import STATED_TWICE, TOGETHER
 from specwriter.reconcile.relation import Relation
@@ -80,7 +81,7 @@ def _basis(clash: Clash) -> Basis:
 
 
 def _says(clash: Clash) -> str:
-    sentence = _own_sentence(clash) or _general_sentence(clash)
+    sentence = _own_sentence(clash) or general_sentence(clash)
     if clash.nominal_only:
         return f"{sentence} Only the edges of the tolerances meet; the nominal values disagree."
     if not clash.is_proof:
@@ -112,31 +113,6 @@ def _nominal_text(requirement: Requirement) -> str:
     return (
         quantity.text if quantity.form == "value" else show_like(quantity.amounts[0].base, quantity)
     )
-
-
-def _general_sentence(clash: Clash) -> str:
-    if not clash.moves:
-        return f"{and_list([_stated(each) for each in clash.members])} exclude one another."
-    move = _told(clash)
-    others = [each for each in clash.members if each is not move.member]
-    room = move.member.shown(move.to)
-    because = "; ".join(dict.fromkeys(each.statement for each in clash.relations))
-    lead = f"With {and_list([_stated(each) for each in others])}, the" if others else "The"
-    # A relation with scatter excludes nothing; it says what is to be expected.
-    verb = "can only be" if clash.is_proof else "is expected to be"
-    return f"{lead} {move.member.label} {verb} {room}, not {move.member.written}" + (
-        f" ({because})." if because else "."
-    )
-
-
-def _told(clash: Clash) -> Move:
-    """The member that the sentence is about: a result where there is one."""
-    results = [each for each in clash.moves if each.member.role == "result"]
-    return (results or list(clash.moves))[0]
-
-
-def _stated(requirement: Requirement) -> str:
-    return f"{requirement.label} {requirement.written}"
 
 
 def _labels(clash: Clash) -> list[str]:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Literal
 
 from specwriter.model import Area, Job
 from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.requirement import cut_is_stated
 
 
 def one_thickness(
@@ -13,8 +15,7 @@ def one_thickness(
 ) -> list[Relation]:
     """Core and cutting segment of ``noun`` are equal where the job gives just one of them.
 
-    Then ``land`` is the spacer; said apart, because intervals do not see that a thickness that
-    stands twice in one sum cancels out.
+    Then ``land`` is the spacer, unless the cut is wider than the segment.
     """
 
     def is_alone(job: Job, area: Area) -> bool:
@@ -25,18 +26,25 @@ def one_thickness(
             and (blades.core is None) != (blades.segment is None)
         )
 
-    return [
-        Relation(
-            slug=slug,
-            title="blade thickness and pattern disagree",
-            statement=(
-                "one blade thickness given alone beside a spacer is read as both the core and the "
-                "cutting segment"
-            ),
-            shape=Linear({first: 1, second: -1}),
-            source="common practice, no source",
-            validity=f"a job that gives the core or the cutting segment of the {name}, not both",
-            applies=is_alone,
-        )
-        for first, second in ((f"{noun}.core", f"{noun}.segment"), (land, f"{noun}.spacer"))
-    ]
+    def sets_the_land(job: Job, area: Area) -> bool:
+        return is_alone(job, area) and (noun == "flush_grind" or not cut_is_stated(area))
+
+    both = Relation(
+        slug=slug,
+        title="blade thickness and pattern disagree",
+        statement=(
+            "one blade thickness given alone beside a spacer is read as both the core and the "
+            "cutting segment"
+        ),
+        shape=Linear({f"{noun}.core": 1, f"{noun}.segment": -1}),
+        source="common practice, no source",
+        validity=f"a job that gives the core or the cutting segment of the {name}, not both",
+        applies=is_alone,
+    )
+    lands = replace(
+        both,
+        statement="blades of one thickness leave lands as wide as the spacer",
+        shape=Linear({land: 1, f"{noun}.spacer": -1}),
+        applies=sets_the_land,
+    )
+    return [both, lands]

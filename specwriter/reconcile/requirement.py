@@ -139,6 +139,14 @@ def _width_is_of_blade(source: Area | Statement) -> bool:
     return source.groove is not None and source.groove.width_basis == "blade"
 
 
+def cut_is_stated(area: Area) -> bool:
+    """True where some document gives the width of the groove itself, not that of the blade."""
+    return any(
+        each.groove is not None and each.groove.width is not None and not _width_is_of_blade(each)
+        for each in sources(area)
+    )
+
+
 def and_list(words: Sequence[str]) -> str:
     """``a``, ``a and b``, ``a, b and c``."""
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

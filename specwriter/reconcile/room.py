@@ -1,0 +1,86 @@
+"""Where one member of a clash would have to move: the values that the others leave it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from fractions import Fraction
+
+from specwriter.quantity import Interval
+from specwriter.reconcile.chain import left_by
+from specwriter.reconcile.propagate import propagate
+from specwriter.reconcile.relation import ANY, Relation
+from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.solve import Answer, solve
+
+_CLOSE, _STEPS = Fraction(1, 2000), 20
+"""How near an end of the range is looked for, and in how many halvings at the most."""
+
+_HAIR = Fraction(1, 10**9)
+"""Share by which an end may be missed: what is computed in floating point is that exact."""
+
+Ask = Callable[[Interval], Answer]
+"""Whether the others allow a value of the variable in an interval."""
+
+
+def room(
+    member: Requirement, others: Sequence[Requirement], relations: Sequence[Relation]
+) -> Interval | None:
+    """The range that the others, as written, leave the member's variable; ``None`` if nothing.
+
+    Each end of it can be built. It lies to the nearer side of what the member itself asks.
+    """
+    found = left_by(others, relations)
+    left = None if found is None else propagate(found.box, found.relations)
+    if found is None or left is None:
+        return None
+    name, exact, known = member.variable, found.exact, found.relations
+
+    def ask(held: Interval) -> Answer:
+        return solve(others, known, exact=exact, held={name: held})
+
+    sides = [
+        Interval(_reached(name, side, side.low, ask), _reached(name, side, side.high, ask))
+        for side in _beside(left.get(name, ANY), member.reading)
+    ]
+    open_ = [each for each in sides if not ask(each).refuted]
+    return min(open_, key=lambda each: _apart(each, member.reading), default=None)
+
+
+def _beside(left: Interval, refuted: Interval) -> Iterator[Interval]:
+    """What is left below and above the refuted part."""
+    if refuted.low is not None and (left.low is None or left.low < refuted.low):
+        yield left.meet(Interval(None, refuted.low))
+    if refuted.high is not None and (left.high is None or left.high > refuted.high):
+        yield left.meet(Interval(refuted.high, None))
+
+
+def _apart(one: Interval, other: Interval) -> Fraction:
+    """How far apart two ranges lie."""
+    gaps = [
+        low - high
+        for low, high in ((one.low, other.high), (other.low, one.high))
+        if low is not None and high is not None
+    ]
+    return max(gaps, default=Fraction(0))
+
+
+def _reached(name: str, to: Interval, end: Fraction | None, ask: Ask) -> Fraction | None:
+    """The value nearest to an end of the range that can be built; the end, if none is found."""
+    if not end:
+        return end
+    near = Interval(end - abs(end) * _HAIR, end + abs(end) * _HAIR)
+    if ask(near.meet(to)).solution is not None:
+        return end
+    point, refused = ask(to).solution, end
+    for _ in range(_STEPS):
+        if point is None or abs(point[name] - refused) <= abs(point[name]) * _CLOSE:
+            break
+        middle = (refused + point[name]) / 2
+        answer = ask(Interval(*sorted((refused, middle))))
+        if answer.solution is not None:
+            point = answer.solution
+        elif answer.refuted:
+            refused = middle
+        else:
+            break
+    return end if point is None else point[name]
