@@ -43,6 +43,9 @@ def _computed(label: str, unit: str = "mm") -> Variable:
 
 VARIABLES: dict[str, Variable] = {
     "groove.spacing": Variable("groove spacing"),
+    "groove.least_spacing": _fact("least spacing of the random pattern"),
+    "groove.greatest_spacing": _fact("greatest spacing of the random pattern"),
+    "groove.close_spacing": Variable("close spacing", bare="at_most"),
     "groove.per_foot": Variable("grooves per foot", unit="per ft"),
     "groove.per_metre": Variable("grooves per metre", unit="per m"),
     "groove.width": Variable("groove width"),
@@ -96,6 +99,7 @@ VARIABLES: dict[str, Variable] = {
     "texture_depth.single": _result("texture depth, single test", "at_least"),
     "texture_depth.mpd_by_older_edition": _result("profile depth", "at_least"),
     "texture_depth.mpd_by_edition_of_2019": _result("profile depth", "at_least"),
+    "texture_depth.mpd_by_circular_track": _result("profile depth", "at_least"),
     "texture_depth.initial": _fact("initial texture depth"),
     "texture_depth.end_of_life": _result("texture depth at end of life", "at_least"),
     "texture_depth.between_grooves": _result("texture depth between the grooves", "at_least"),

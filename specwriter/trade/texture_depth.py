@@ -9,14 +9,23 @@ from fractions import Fraction
 from math import pi
 from typing import Literal
 
-Conversion = Literal["0.2 + 0.8 MPD", "1.1 MPD"]
+Conversion = Literal["0.2 + 0.8 MPD", "1.1 MPD", "0.069 + 0.947 MPD"]
 
 CONVERSION_SOURCES: dict[Conversion, str] = {
     "0.2 + 0.8 MPD": "ASTM E1845 and ISO 13473-1:1997, as used in public implementations "
     "(second-hand)",
     "1.1 MPD": "ISO 13473-1:2019, 7.10, as stated in the method paper of a public implementation "
     "(second-hand)",
+    "0.069 + 0.947 MPD": "ASTM E2157 (circular track), coefficients from memory, unverified; the "
+    "standard says that its equation is not that of E1845",
 }
+
+LINES: dict[Conversion, tuple[Fraction, Fraction]] = {
+    "0.2 + 0.8 MPD": (Fraction("0.8"), Fraction("0.2")),
+    "1.1 MPD": (Fraction("1.1"), Fraction(0)),
+    "0.069 + 0.947 MPD": (Fraction("0.947"), Fraction("0.069")),
+}
+"""Conversion → slope and offset in mm of patch depth over profile depth: ``CONVERSION_SOURCES``."""
 
 
 def groove_share(
@@ -48,6 +57,8 @@ def conversion_of(method: str, edition: str) -> Conversion | None:
 
     The editions disagree (they cross at an MPD of 2/3 mm), so nothing is assumed.
     """
+    if "E2157" in method:
+        return "0.069 + 0.947 MPD"
     year = edition[:4]
     if not year.isdigit():
         return None
@@ -58,9 +69,8 @@ def conversion_of(method: str, edition: str) -> Conversion | None:
 
 def etd_of_mpd(mpd_mm: Fraction, conversion: Conversion) -> Fraction:
     """Estimated texture depth in mm. Source: ``CONVERSION_SOURCES``."""
-    if conversion == "1.1 MPD":
-        return Fraction(11, 10) * mpd_mm
-    return Fraction(1, 5) + Fraction(4, 5) * mpd_mm
+    slope, offset = LINES[conversion]
+    return slope * mpd_mm + offset
 
 
 def depth_of_patch(volume: float, diameter: float) -> float:
@@ -68,25 +78,10 @@ def depth_of_patch(volume: float, diameter: float) -> float:
     return 4 * volume / (pi * diameter**2)
 
 
-def mtd_of_circular_track(mpd_mm: Fraction) -> Fraction:
-    """Mean texture depth from a circular track meter: 0.947 MPD + 0.069 (mm).
-
-    Source: ASTM E2157, coefficients from memory, unverified; the standard says that its equation
-    is not that of E1845.
-    """
-    return Fraction("0.947") * mpd_mm + Fraction("0.069")
-
-
 def mpd_of_etd(etd_mm: Fraction, conversion: Conversion) -> Fraction:
     """The profile depth in mm behind an estimated texture depth: ``etd_of_mpd`` turned round."""
-    if conversion == "1.1 MPD":
-        return etd_mm / Fraction(11, 10)
-    return (etd_mm - Fraction(1, 5)) / Fraction(4, 5)
-
-
-def mpd_of_mtd_by_circular_track(mtd_mm: Fraction) -> Fraction:
-    """``mtd_of_circular_track`` turned round."""
-    return (mtd_mm - Fraction("0.069")) / Fraction("0.947")
+    slope, offset = LINES[conversion]
+    return (etd_mm - offset) / slope
 
 
 def edge_rounding(radius: Fraction, spacing: Fraction) -> float:

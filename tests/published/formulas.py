@@ -78,10 +78,8 @@ def with_lands(row: dict[str, Any]) -> dict[str, Fraction]:
 
 def mpd_needed(row: dict[str, Any]) -> Fraction:
     target = exact(row["mtd_mm"])
-    if row["form"] == "ctm":
-        return texture_depth.mpd_of_mtd_by_circular_track(target)
-    form: texture_depth.Conversion = "1.1 MPD" if row["form"] == 2019 else "0.2 + 0.8 MPD"
-    return texture_depth.mpd_of_etd(target, form)
+    forms: dict[Any, texture_depth.Conversion] = {"ctm": "0.069 + 0.947 MPD", 2019: "1.1 MPD"}
+    return texture_depth.mpd_of_etd(target, forms.get(row["form"], "0.2 + 0.8 MPD"))
 
 
 def grooves_per_foot(row: dict[str, Any]) -> Any:
@@ -175,7 +173,8 @@ def switch_of_texture(row: dict[str, Any]) -> float:
 
 def editions_meet(_: dict[str, Any]) -> list[Fraction]:
     mpd = F(2, 3)
-    old, new = (texture_depth.etd_of_mpd(mpd, form) for form in texture_depth.CONVERSION_SOURCES)
+    old = texture_depth.etd_of_mpd(mpd, "0.2 + 0.8 MPD")
+    new = texture_depth.etd_of_mpd(mpd, "1.1 MPD")
     assert old == new
     return [mpd, old]
 
@@ -258,7 +257,7 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "etd of 0.2 + 0.8 MPD": lambda r: texture_depth.etd_of_mpd(exact(r["mpd_mm"]), "0.2 + 0.8 MPD"),
     "etd of 1.1 MPD": lambda r: texture_depth.etd_of_mpd(exact(r["mpd_mm"]), "1.1 MPD"),
     "etd where the editions agree": editions_meet,
-    "circular track": lambda r: texture_depth.mtd_of_circular_track(exact(r["mpd_mm"])),
+    "circular track": lambda r: texture_depth.etd_of_mpd(exact(r["mpd_mm"]), "0.069 + 0.947 MPD"),
     "mpd needed": mpd_needed,
     "reading of a line": lambda r: texture_profile.on_a_line(
         r["w_mm"], r["d_mm"], r["p_mm"], r["angle_deg"]

@@ -12,6 +12,7 @@ from specwriter.trade.texture_depth import conversion_of
 _SCALES = {
     "0.2 + 0.8 MPD": "texture_depth.mpd_by_older_edition",
     "1.1 MPD": "texture_depth.mpd_by_edition_of_2019",
+    "0.069 + 0.947 MPD": "texture_depth.mpd_by_circular_track",
 }
 
 

@@ -3,16 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers.texture_depth import scale
 from specwriter.reconcile.relation import Linear, Relation, Unassured
 from specwriter.reconcile.requirement import sources
-from specwriter.trade.texture_depth import CONVERSION_SOURCES
-
-_SHIFT = Fraction(2, 10) / 1000
+from specwriter.trade.texture_depth import CONVERSION_SOURCES, LINES, Conversion
 
 
 def _applies(name: str) -> Callable[[Job, Area], bool]:
@@ -23,15 +20,15 @@ def _applies(name: str) -> Callable[[Job, Area], bool]:
     return applies
 
 
-def _relation(
-    slug: str, name: str, words: str, scale: Fraction, shift: Fraction, source: str
-) -> Relation:
+def _relation(slug: str, name: str, words: str, conversion: Conversion) -> Relation:
+    slope, offset = LINES[conversion]
+    shift = offset / 1000
     return Relation(
         slug=slug,
         title="profile depth and the depth of the grooves do not go together",
         statement=f"texture depth of the patch = {words}",
-        shape=Linear({name: -scale, "texture_depth": 1}, Interval(shift, shift)),
-        source=source,
+        shape=Linear({name: -slope, "texture_depth": 1}, Interval(shift, shift)),
+        source=CONVERSION_SOURCES[conversion],
         validity=(
             "the named edition only: the editions disagree; a profile across grooves depends on "
             "the direction in which it is taken"
@@ -50,16 +47,18 @@ RELATIONS = [
         "profile-depth-by-older-edition",
         "texture_depth.mpd_by_older_edition",
         "0.2 mm + 0.8 x profile depth (editions before 2019)",
-        Fraction(8, 10),
-        _SHIFT,
-        CONVERSION_SOURCES["0.2 + 0.8 MPD"],
+        "0.2 + 0.8 MPD",
     ),
     _relation(
         "profile-depth-by-edition-of-2019",
         "texture_depth.mpd_by_edition_of_2019",
         "1.1 x profile depth (edition of 2019)",
-        Fraction(11, 10),
-        Fraction(0),
-        CONVERSION_SOURCES["1.1 MPD"],
+        "1.1 MPD",
+    ),
+    _relation(
+        "profile-depth-by-circular-track",
+        "texture_depth.mpd_by_circular_track",
+        "0.069 mm + 0.947 x profile depth (circular track; from memory, unverified)",
+        "0.069 + 0.947 MPD",
     ),
 ]
