@@ -1,6 +1,6 @@
 """Documents somebody else may have written → blocks of text, with what the file says of them."""
 
-from specwriter.reading.block import Block, Cell, Paragraph, Piece, Row, State, Table, Text
+from specwriter.reading.block import Block, Cell, Margin, Paragraph, Piece, Row, State, Table, Text
 from specwriter.reading.fault import ReadingFault
 from specwriter.reading.inside import JobInside, job_inside, provision_lines
 from specwriter.reading.plain import read_plain
@@ -10,6 +10,7 @@ __all__ = [
     "Block",
     "Cell",
     "JobInside",
+    "Margin",
     "Paragraph",
     "Piece",
     "ReadingFault",

@@ -15,6 +15,7 @@ OBJECT = "\ufffc"
 """Stands in the text for a picture or another thing that is no text."""
 
 
+_EQUATION = re.compile(r"<m:t(?:\s[^>]*)?>([^<]*)</m:t>")
 _DESCRIPTION = re.compile(r'\bdescr="([^"]*)"')
 
 
@@ -22,19 +23,24 @@ _DESCRIPTION = re.compile(r'\bdescr="([^"]*)"')
 class Piece:
     """A stretch of text of one form. ``form`` and ``thing`` are WordprocessingML, or empty.
 
-    ``thing`` is the XML of a picture or another thing; the text is then ``OBJECT``.
+    ``thing`` is the XML of a picture or another thing; the text is then ``OBJECT``. ``field`` is
+    the instruction of a field that counts pages; the text is then ``#``, for what it shows is
+    nothing that anybody wrote.
     """
 
     text: str
     form: str = ""
     state: State = "kept"
     thing: str = ""
+    field: str = ""
 
     @property
     def shown(self) -> str:
-        """The text; for a picture its description in brackets."""
+        """The text; for a picture its description in brackets, for an equation its letters."""
         if not self.thing:
             return self.text
+        if words := "".join(_EQUATION.findall(self.thing)):
+            return f"[equation: {unescape(words)}]"
         found = _DESCRIPTION.search(self.thing)
         description = " ".join(unescape(found[1]).split()) if found else ""
         return f"[figure: {description}]" if description else "[figure]"
@@ -132,15 +138,26 @@ Block = Paragraph | Table
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Margin:
+    """A header, a footer or the notes of a document: its name in words, and the part it is in."""
+
+    name: str
+    part: str
+    blocks: tuple[Block, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Text:
     """A document as a reader sees it.
 
-    ``tracked`` is true when the file holds tracked changes of its own, so that it reads in two
-    ways. ``section`` is the WordprocessingML of its last section, ``namespaces`` are those that
-    the XML of its blocks uses, prefix → name.
+    ``margins`` are what stands beside the text: headers, footers and notes. ``tracked`` is true
+    when the file holds tracked changes of its own, so that it reads in two ways. ``section`` is
+    the WordprocessingML of its last section, ``namespaces`` are those that the XML of its blocks
+    uses, prefix → name.
     """
 
     blocks: tuple[Block, ...]
+    margins: tuple[Margin, ...] = ()
     tracked: bool = False
     section: str = ""
     namespaces: Mapping[str, str] = field(default_factory=dict)

@@ -14,7 +14,12 @@ _GONE: dict[str, State] = {"new": "deleted", "old": "inserted"}
 
 def seen(text: Text, view: Literal["new", "old"], counting: Counting) -> Text:
     """The document with every change accepted (``new``) or rejected (``old``)."""
-    return replace(text, blocks=tuple(_blocks(text.blocks, _GONE[view], counting)))
+    gone = _GONE[view]
+    margins = (
+        replace(each, blocks=tuple(_blocks(each.blocks, gone, counting))) for each in text.margins
+    )
+    blocks = tuple(_blocks(text.blocks, gone, counting))
+    return replace(text, blocks=blocks, margins=tuple(margins))
 
 
 def _blocks(blocks: Iterable[Block], gone: State, counting: Counting) -> Iterator[Block]:

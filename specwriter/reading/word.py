@@ -7,12 +7,26 @@ from dataclasses import replace
 from typing import Literal
 from xml.etree.ElementTree import Element
 
-from specwriter.reading.block import OBJECT, Block, Cell, Paragraph, Piece, Row, State, Table, Text
+from specwriter.reading.block import (
+    OBJECT,
+    Block,
+    Cell,
+    Margin,
+    Paragraph,
+    Piece,
+    Row,
+    State,
+    Table,
+    Text,
+)
 from specwriter.reading.counting import Counting, Style, chain, styles_of
+from specwriter.reading.fault import ReadingFault
+from specwriter.reading.fields import Fields
+from specwriter.reading.margins import margins_of
 from specwriter.reading.package import DOCUMENT, read_package
 from specwriter.reading.symbols import symbol
 from specwriter.reading.view import seen
-from specwriter.reading.xml import MC, Namer, W, parse, value, whole
+from specwriter.reading.xml import MC, M, Namer, W, parse, value, whole
 
 _STATES: dict[str, State] = {
     f"{W}ins": "inserted",
@@ -41,6 +55,7 @@ _CHANGES = frozenset(
 _FORM_LEFT_OUT = _CHANGES | {f"{W}lang", f"{W}noProof"}
 _PARAGRAPH_LEFT_OUT = _CHANGES | {f"{W}sectPr"}
 _ROW_LEFT_OUT = frozenset(W + each for each in ("ins", "del", "trPrChange"))
+_EQUATIONS = (f"{M}oMath", f"{M}oMathPara")
 _NOTES = ("footnoteReference", "endnoteReference")
 _DEEPEST = 40
 
@@ -51,16 +66,32 @@ View = Literal["new", "old", "both"]
 def read_word(content: bytes, view: View = "new") -> Text:
     """The blocks of a Word file; ``ReadingFault`` when it cannot be read.
 
-    Fields are read as what they show. ``both`` keeps every piece with its state and gives no
-    numbers, since those differ between the two readings.
+    Fields are read as what they show, but for those that count pages. ``both`` keeps every piece
+    with its state and gives no numbers, since those differ between the two readings.
     """
     parts = read_package(content)
+    try:
+        return _read(parts, view)
+    except RecursionError:
+        raise ReadingFault(
+            "the elements of this Word file are nested too deeply to be a text",
+            "open it in the office program, save it again and use that file",
+        ) from None
+
+
+def _read(parts: dict[str, bytes], view: View) -> Text:
     walker = Walker(parts)
-    body = parse(parts[DOCUMENT], DOCUMENT).find(f"{W}body")
+    root = parse(parts[DOCUMENT], DOCUMENT)
+    body = root.find(f"{W}body")
     blocks = tuple(walker.blocks(body)) if body is not None else ()
     last = None if body is None else body.find(f"{W}sectPr")
+    margins = tuple(
+        Margin(name=name, part=part, blocks=tuple(walker.blocks(owner)))
+        for name, part, owner in margins_of(parts, root)
+    )
     text = Text(
         blocks=blocks,
+        margins=margins,
         tracked=walker.tracked,
         section="" if last is None else walker.namer.text(last),
         namespaces=walker.namer.used,
@@ -99,7 +130,7 @@ class Walker:
         mark = properties.find(f"{W}rPr") if properties is not None else None
         return replace(
             self._set(properties),
-            pieces=tuple(_joined(self._pieces(element, "kept", [False]))),
+            pieces=tuple(_joined(self._pieces(element, "kept", Fields()))),
             section=self._section(properties),
             mark_form=self._inner(mark, _FORM_LEFT_OUT),
             mark=self._state(mark),
@@ -151,20 +182,24 @@ class Walker:
         given = next((each.level for each in self._chain(style) if each.level is not None), None)
         return num, self._levels.level_of_style(num, style) if given is None else given
 
-    def _pieces(self, owner: Element, state: State, code: list[bool]) -> Iterator[Piece]:
-        """The runs below ``owner``; ``code`` is true inside the instruction of a field."""
+    def _pieces(self, owner: Element, state: State, fields: Fields) -> Iterator[Piece]:
+        """The runs below ``owner``."""
         for child in owner:
             if child.tag == f"{W}r":
-                yield from self._run(child, state, code)
+                yield from self._run(child, state, fields)
+            elif child.tag in _EQUATIONS:
+                yield Piece(OBJECT, "", state, self.namer.text(child))
+            elif child.tag == f"{W}fldSimple" and fields.counts_pages(child.get(f"{W}instr")):
+                yield Piece("#", "", state, field=child.get(f"{W}instr", ""))
             elif child.tag in _STATES:
                 self.tracked = True
                 # What is deleted inside an insertion stands in neither reading but the middle one.
                 inner = "deleted" if state == "deleted" else _STATES[child.tag]
-                yield from self._pieces(child, inner, code)
+                yield from self._pieces(child, inner, fields)
             elif child.tag in _PASSING:
-                yield from self._pieces(child, state, code)
+                yield from self._pieces(child, state, fields)
 
-    def _run(self, run: Element, state: State, code: list[bool]) -> Iterator[Piece]:
+    def _run(self, run: Element, state: State, fields: Fields) -> Iterator[Piece]:
         properties = run.find(f"{W}rPr")
         if properties is not None and _is_on(properties.find(f"{W}vanish")):
             return
@@ -172,8 +207,11 @@ class Walker:
         for child in run:
             kind = child.tag.rpartition("}")[2]
             if kind == "fldChar":
-                code[0] = child.get(f"{W}fldCharType") == "begin"
-            elif code[0]:
+                if instruction := fields.take(child.get(f"{W}fldCharType")):
+                    yield Piece("#", form, state, field=instruction)
+            elif kind in ("instrText", "delInstrText"):
+                fields.instruct(child.text or "")
+            elif fields.hides:
                 continue
             elif kind in ("t", "delText"):
                 if child.text:
@@ -249,7 +287,7 @@ def _joined(pieces: Iterator[Piece]) -> Iterator[Piece]:
         if last is None:
             last = piece
         elif (last.form, last.state) == (piece.form, piece.state) and not (
-            last.thing or piece.thing
+            last.thing or piece.thing or last.field or piece.field
         ):
             last = Piece(last.text + piece.text, last.form, last.state)
         else:

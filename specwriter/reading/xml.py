@@ -17,6 +17,8 @@ XML_NAME = "http://www.w3.org/XML/1998/namespace"
 W = f"{{{W_NAME}}}"
 R = f"{{{R_NAME}}}"
 MC = f"{{{MC_NAME}}}"
+M_NAME = "http://schemas.openxmlformats.org/officeDocument/2006/math"
+M = f"{{{M_NAME}}}"
 STRICT = "http://purl.oclc.org/ooxml/wordprocessingml/main"
 _DRAWING = "http://schemas.openxmlformats.org/drawingml/2006"
 _OFFICE = "http://schemas.microsoft.com/office/word"
@@ -24,6 +26,7 @@ PREFIXES = {
     W_NAME: "w",
     R_NAME: "r",
     MC_NAME: "mc",
+    M_NAME: "m",
     XML_NAME: "xml",
     f"{_DRAWING}/wordprocessingDrawing": "wp",
     f"{_DRAWING}/main": "a",

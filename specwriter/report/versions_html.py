@@ -100,7 +100,7 @@ def _texts(match: TextMatch, old: str, new: str) -> Iterator[str]:
     yield '<table class="sides">\n<caption>The two texts side by side</caption>'
     yield f'<thead><tr><th scope="col">{escape(old)}</th><th scope="col">{escape(new)}</th></tr>'
     yield "</thead>\n<tbody>"
-    for clause in match.clauses:
+    for clause in (*match.clauses, *(each.clause for each in match.margins)):
         if not clause.parts:
             continue
         if is_changed(clause):

@@ -93,7 +93,15 @@ def test_a_deleted_mark_joins_two_paragraphs_and_a_deleted_row_goes() -> None:
         (run("shown") + run("hidden", "<w:vanish/>"), "shown"),
         (run("on", '<w:vanish w:val="false"/>'), "on"),
         (f"<w:hyperlink>{run('linked')}</w:hyperlink>", "linked"),
-        (f"<w:fldSimple w:instr='PAGE'>{run('7')}</w:fldSimple>", "7"),
+        (f"<w:fldSimple w:instr='REF x'>{run('7')}</w:fldSimple>", "7"),
+        (f"<w:fldSimple w:instr=' PAGE '>{run('7')}</w:fldSimple>", "#"),
+        (
+            "<w:r><w:fldChar w:fldCharType='begin'/></w:r><w:r><w:instrText>NUMPAGES</w:instrText>"
+            "</w:r><w:r><w:fldChar w:fldCharType='separate'/></w:r>"
+            + run("12")
+            + "<w:r><w:fldChar w:fldCharType='end'/></w:r>",
+            "#",
+        ),
         (f"<w:sdt><w:sdtContent>{run('controlled')}</w:sdtContent></w:sdt>", "controlled"),
         (
             "<w:r><w:fldChar w:fldCharType='begin'/></w:r><w:r><w:instrText>REF x</w:instrText>"
@@ -193,3 +201,40 @@ def test_numbers_that_are_none_are_passed_over() -> None:
         if isinstance(block, Paragraph)
     ]
     assert labels == ["1.", "", "", "2."]
+
+
+def test_a_note_is_read_by_its_number() -> None:
+    notes = f"""<w:footnotes xmlns:w="{W}"><w:footnote w:type="separator" w:id="0"/>
+<w:footnote w:id="2">{paragraph(run("See 3.2."))}</w:footnote></w:footnotes>"""
+
+    (note,) = read_word(word(paragraph(run("x")), footnotes=notes)).margins
+
+    assert (note.name, [block.text for block in note.blocks]) == ("Footnote 1", ["See 3.2."])
+
+
+def test_a_field_inside_an_instruction_shows_nothing() -> None:
+    def mark(kind: str) -> str:
+        return f"<w:r><w:fldChar w:fldCharType='{kind}'/></w:r>"
+
+    inner = mark("begin") + "<w:r><w:instrText>REF x</w:instrText></w:r>" + mark("separate")
+    inner += run("7") + mark("end")
+    outer = mark("begin") + "<w:r><w:instrText>IF </w:instrText></w:r>" + inner
+    outer += mark("separate") + run("yes") + mark("end")
+
+    assert texts(word(paragraph(outer))) == ["yes"]
+
+
+def test_settings_are_read_as_they_were_and_as_they_are() -> None:
+    change = "<w:pPrChange w:id='1'><w:pPr><w:outlineLvl w:val='0'/></w:pPr></w:pPrChange>"
+    content = word(paragraph(run("Scope"), f"<w:outlineLvl w:val='1'/>{change}"))
+
+    headings = [read_word(content, view).blocks[0] for view in ("old", "new")]
+
+    assert [each.heading for each in headings if isinstance(each, Paragraph)] == [1, 2]
+
+
+def test_a_file_that_nests_without_end_is_refused() -> None:
+    deep = "<w:sdt><w:sdtContent>" * 3000 + "</w:sdtContent></w:sdt>" * 3000
+
+    with pytest.raises(ReadingFault, match="nested too deeply"):
+        read_word(word(deep))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from xml.sax.saxutils import quoteattr
 
 from specwriter.compare.redline.lists import NUMBERING, Lists
@@ -20,8 +21,9 @@ def redline(
 ) -> bytes:
     """A Word file with every change tracked: frame and looks are those of the new file.
 
-    Fields are written as what they show, for a number that counts itself anew among removed and
-    added clauses would show neither version. ``texts`` saves reading and comparing again.
+    Fields are written as what they show, but for those that count pages: a number that counts
+    itself anew among removed and added clauses would show neither version. Headers and footers
+    are marked; notes are those of the new file. ``texts`` saves reading and comparing again.
     Raises ``ReadingFault`` when a file cannot be read.
     """
     before, after, matched = texts or _read(old, new)
@@ -29,8 +31,16 @@ def redline(
     lists, media = Lists(was, parts), Media(was, parts)
     lists.learn(matched.parts)
     media.styles()
-    body = Writer(Revisions(author), lists, media).body(matched.parts)
-    parts[DOCUMENT] = _document(before, after, body).encode("utf-8")
+    revisions = Revisions(author)
+    body = Writer(revisions, lists, media).body(matched.parts)
+    names = {"w": W_NAME, "r": R_NAME, "mc": MC_NAME, **before.namespaces, **after.namespaces}
+    parts[DOCUMENT] = _document(after, body, names).encode("utf-8")
+    # A header has relations of its own, so an old picture there cannot be shown.
+    writer = Writer(revisions, lists, Media({}, {}))
+    for beside in matched.margins:
+        if beside.part:
+            root = "hdr" if beside.name.startswith("Header") else "ftr"
+            parts[beside.part] = _part(root, writer.body(beside.parts), names).encode("utf-8")
     if NUMBERING in parts:
         parts[NUMBERING] = lists.part(parts[NUMBERING], before, after)
     return write_package(parts)
@@ -41,13 +51,16 @@ def _read(old: bytes, new: bytes) -> tuple[Text, Text, TextMatch]:
     return before, after, compare_texts(before, after)
 
 
-def _document(old: Text, new: Text, body: str) -> str:
-    names = {"w": W_NAME, "r": R_NAME, "mc": MC_NAME, **old.namespaces, **new.namespaces}
+def _document(new: Text, body: str, names: Mapping[str, str]) -> str:
+    section = re.sub(r"<w:sectPrChange\b.*?</w:sectPrChange>", "", new.section, flags=re.DOTALL)
+    return _part("document", f"<w:body>{body}{section}</w:body>", names)
+
+
+def _part(root: str, inner: str, names: Mapping[str, str]) -> str:
     declared = "".join(f" xmlns:{prefix}={quoteattr(name)}" for prefix, name in names.items())
     skipped = " ".join(sorted(IGNORABLE & set(names)))
     ignorable = f' mc:Ignorable="{skipped}"' if skipped else ""
-    section = re.sub(r"<w:sectPrChange\b.*?</w:sectPrChange>", "", new.section, flags=re.DOTALL)
     return (
         '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n'
-        f"<w:document{declared}{ignorable}><w:body>{body}{section}</w:body></w:document>"
+        f"<w:{root}{declared}{ignorable}>{inner}</w:{root}>"
     )

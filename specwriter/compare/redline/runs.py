@@ -19,11 +19,29 @@ def runs(pieces: Iterable[Piece], *, deleted: bool = False) -> str:
 
 
 def _run(piece: Piece, element: str) -> str:
+    if piece.field:
+        return _field(piece, element)
+    if piece.thing.startswith("<m:"):
+        return piece.thing
     inner = piece.thing or "".join(_part(part, element) for part in _SPLIT.split(piece.text))
     if not inner:
         return ""
     form = f"<w:rPr>{piece.form}</w:rPr>" if piece.form else ""
     return f"<w:r>{form}{inner}</w:r>"
+
+
+def _field(piece: Piece, element: str) -> str:
+    """A field in full; what it shows is worked out anew by every program."""
+    form = f"<w:rPr>{piece.form}</w:rPr>" if piece.form else ""
+    code = "delInstrText" if element == "delText" else "instrText"
+    inner = (
+        '<w:fldChar w:fldCharType="begin"/>',
+        f'<w:{code} xml:space="preserve">{escape(piece.field)}</w:{code}>',
+        '<w:fldChar w:fldCharType="separate"/>',
+        _part(piece.text, element),
+        '<w:fldChar w:fldCharType="end"/>',
+    )
+    return "".join(f"<w:r>{form}{each}</w:r>" for each in inner)
 
 
 def _part(text: str, element: str) -> str:

@@ -101,6 +101,8 @@ def text_changes(match: TextMatch) -> tuple[TextChange, ...]:
         elif not clause.move:
             found += _in_clause(clause, numbers, before)
         before = clause.title or before
+    for beside in match.margins:
+        found += _in_clause(beside.clause, numbers, "")
     return tuple(found)
 
 

@@ -8,10 +8,10 @@ from itertools import count
 
 from specwriter.compare.text.blocks import match_blocks
 from specwriter.compare.text.moves import with_moves
-from specwriter.compare.text.pairs import Added, Clause, Part, Removed, TextMatch
+from specwriter.compare.text.pairs import Added, Beside, Clause, Part, Removed, TextMatch, is_same
 from specwriter.compare.text.sections import Section, pair_sections, sections_of
 from specwriter.compare.text.sequence import heaviest_rise
-from specwriter.reading import Text
+from specwriter.reading import Margin, Text
 
 _CLAUSE = 10**9
 """More words than any document has."""
@@ -31,7 +31,21 @@ def compare_texts(old: Text, new: Text) -> TextMatch:
     before, after = sections_of(old.blocks), sections_of(new.blocks)
     plan = _plan(before, after)
     clauses = tuple(_clauses(before, after, plan))
-    return TextMatch(clauses=with_moves(clauses, first=len(plan.moved) + 1))
+    return TextMatch(
+        clauses=with_moves(clauses, first=len(plan.moved) + 1),
+        margins=tuple(_margins(old.margins, new.margins)),
+    )
+
+
+def _margins(old: Sequence[Margin], new: Sequence[Margin]) -> Iterator[Beside]:
+    """Those that differ, by their names."""
+    was = {each.name: each for each in old}
+    now = {each.name: each for each in new}
+    for name in [*now, *(name for name in was if name not in now)]:
+        before, after = was.get(name), now.get(name)
+        parts = match_blocks(before.blocks if before else (), after.blocks if after else ())
+        if not all(map(is_same, parts)):
+            yield Beside(name=name, part=after.part if after else "", parts=parts)
 
 
 def _plan(old: Sequence[Section], new: Sequence[Section]) -> _Plan:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from specwriter.compare.text.words import Span
-from specwriter.reading import Block, Cell, Paragraph, Row, Table
+from specwriter.reading import Block, Cell, Paragraph, Piece, Row, Table
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,19 +110,39 @@ class Clause:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Beside:
+    """A header, footer or note of either document, or of both: its name and what it holds.
+
+    ``part`` is the part of the new file in which it stands; empty where it cannot be marked.
+    """
+
+    name: str
+    part: str
+    parts: tuple[Part, ...]
+
+    @property
+    def clause(self) -> Clause:
+        """The same as a clause under its name."""
+        heading = Paragraph(pieces=(Piece(self.name),), heading=1)
+        named = Match(old=heading, new=heading)
+        return Clause(old=heading, new=heading, parts=(named, *self.parts))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class TextMatch:
-    """Two documents side by side."""
+    """Two documents side by side; ``margins`` are headers, footers and notes that differ."""
 
     clauses: tuple[Clause, ...]
+    margins: tuple[Beside, ...] = ()
 
     @property
     def is_same(self) -> bool:
         """True when no word differs."""
-        return all(is_same(part) for part in self.parts)
+        return not self.margins and all(is_same(part) for part in self.parts)
 
     @property
     def parts(self) -> Iterator[Part]:
-        """All parts, in order."""
+        """All parts of the text, in order."""
         for clause in self.clauses:
             yield from clause.parts
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from specwriter.compare.text.sequence import equal_stretches, gaps
@@ -135,7 +135,7 @@ class _Cutter:
             stop = place + len(piece.text)
             if place < end and stop > start:
                 text = piece.text[max(0, start - place) : end - place]
-                yield Piece(text, piece.form, piece.state, piece.thing)
+                yield replace(piece, text=text)
             if stop >= end:
                 return
             place = stop
