@@ -310,18 +310,13 @@ def explanations() -> dict[str, Callable[[], str]]:
     """Slug → the page on it, for every rule, relation and the acceptance of findings."""
     from functools import partial
 
-    from specwriter.reconcile.joint import JOINTS
-    from specwriter.reconcile.registry import all_relations
     from specwriter.report import explain_text as page
+    from specwriter.report.relation_page import pages as relation_pages
     from specwriter.rules import all_rules
     from specwriter.rules.acceptance import SLUG
 
     pages: dict[str, Callable[[], str]] = {SLUG: page.acceptance_text}
-    for each in all_relations():
-        pages[each.slug] = partial(page.relation_text, each)
-        if each.assures:
-            pages[each.assures.slug] = partial(page.assurance_text, each)
-    pages |= {each.slug: partial(page.relation_text, each) for each in JOINTS}
+    pages |= {slug: partial(page.relation_text, each) for slug, each in relation_pages().items()}
     pages |= {each.slug: partial(page.rule_text, each) for each in all_rules()}
     return dict(sorted(pages.items()))
 

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import textwrap
 
-from specwriter.reconcile.joint import Joint
-from specwriter.reconcile.relation import Relation
+from specwriter.report.relation_page import Page
 from specwriter.rules import RegisteredRule, acceptance
 from specwriter.rules.registry import read_docstring
 
@@ -18,32 +17,11 @@ def rule_text(rule: RegisteredRule) -> str:
     return "\n".join([*head, "", _sections(rule.sections)])
 
 
-def relation_text(relation: Relation | Joint) -> str:
-    """What a relation ties together, where it is valid, and its source."""
-    parts = [
-        f"{relation.slug}\n{relation.title}",
-        _section("What holds", relation.statement),
-        _section("Where it is valid", relation.validity),
-        _section("Source", relation.source),
-    ]
-    return "\n\n".join(parts) + "\n"
-
-
-def assurance_text(relation: Relation) -> str:
-    """The finding that the rest of the job does not assure the output of a relation."""
-    named = relation.assures
-    assert named is not None
-    return (
-        f"{named.slug}\n{named.title}\n\n"
-        + _section(
-            "What is looked for",
-            "A choice that obeys everything else in the job and fails the required result. The "
-            "report shows the worst one, and for each dimension the least change that alone would "
-            "assure the result.",
-        )
-        + "\n\n"
-        + relation_text(relation).partition("\n\n")[2]
-    )
+def relation_text(page: Page) -> str:
+    """What a relation ties together, why, where it is valid, and its source."""
+    head = [page.slug, page.summary, f"Grade: {page.grade}. Basis: {page.basis}."]
+    filled = {name: _filled(text) for name, text in page.sections.items()}
+    return "\n".join([*head, "", _sections(filled)])
 
 
 def acceptance_text() -> str:
@@ -59,6 +37,8 @@ def _sections(sections: dict[str, str]) -> str:
     )
 
 
-def _section(name: str, text: str) -> str:
-    body = textwrap.fill(text, _WIDTH, initial_indent="   ", subsequent_indent="   ")
-    return f"{name}\n{body}"
+def _filled(text: str) -> str:
+    """Each line of a text wrapped; of several lines, each is set in after its first words."""
+    lines = text.splitlines()
+    inset = "   " if len(lines) > 1 else ""
+    return "\n".join(textwrap.fill(line, _WIDTH, subsequent_indent=inset) for line in lines)

@@ -6,10 +6,11 @@ from collections import Counter
 from collections.abc import Iterator
 from importlib import import_module
 
-from specwriter.reconcile.joint import JOINTS, Joint
+from specwriter.reconcile.joint import JOINTS
 from specwriter.reconcile.registry import relations_by_topic
 from specwriter.reconcile.relation import Relation
 from specwriter.report.checklist import QUESTIONS
+from specwriter.report.relation_page import Page, pages, pages_of_topics
 from specwriter.rules import RegisteredRule, acceptance, all_rules
 from specwriter.rules.registry import read_docstring
 
@@ -25,10 +26,11 @@ def reference_markdown() -> str:
         parts += [f"## {_title(topic)}", _about("rules", topic)]
         parts += [_rule(each) for each in some]
     parts += ["## Acceptance of findings", _acceptance()]
-    for topic, ties in relations_by_topic().items():
+    for topic, pages_of_topic in pages_of_topics().items():
         parts += [f"## Arithmetic: {_title(topic).lower()}", _about("reconcile.relations", topic)]
-        parts += [_relation(each) for each in ties]
-    parts += ["## Arithmetic: several relations at once", *(_relation(each) for each in JOINTS)]
+        parts += [_relation(each) for each in pages_of_topic]
+    joint = [pages()[each.slug] for each in JOINTS]
+    parts += ["## Arithmetic: several relations at once", *map(_relation, joint)]
     parts += ["## Questions of a reviewer", _questions()]
     return "\n\n".join(parts) + "\n"
 
@@ -111,17 +113,20 @@ def _acceptance() -> str:
     return "\n\n".join([f"### {acceptance.SLUG}", summary, *_sections(sections)])
 
 
-def _relation(relation: Relation | Joint) -> str:
-    parts = [
-        f"### {relation.slug}",
-        relation.title[:1].upper() + relation.title[1:] + ".",
-        f"**What holds**\n\n{relation.statement}",
-        f"**Where it is valid**\n\n{relation.validity}",
-        f"**Source**\n\n- {relation.source}",
-    ]
-    if isinstance(relation, Relation) and relation.assures:
-        parts.insert(2, f"Also reported as {relation.assures.slug}: {relation.assures.title}.")
-    return "\n\n".join(parts)
+def _relation(page: Page) -> str:
+    head = [f"### {page.slug}", page.summary, f"Grade: {page.grade}. Basis: {page.basis}."]
+    head += [f"Also reported as {slug}: {title}" for slug, title in page.also]
+    return "\n\n".join([*head, *_sections(_listed(page.sections))])
+
+
+def _listed(sections: dict[str, str]) -> dict[str, str]:
+    """Several lines of a section as a list; the sources are one anyhow."""
+    return {
+        name: "\n".join(f"- {line}" for line in text.splitlines())
+        if "\n" in text and name != "Sources"
+        else text
+        for name, text in sections.items()
+    }
 
 
 def _questions() -> str:

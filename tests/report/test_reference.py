@@ -8,6 +8,8 @@ import pytest
 
 from specwriter.report.checklist import QUESTIONS, Question
 from specwriter.report.reference import reference_markdown, topics_table
+from specwriter.report.relation_page import pages
+from specwriter.report.relation_reasons import REASONS
 from specwriter.rules import all_rules
 from specwriter.workflow import slugs
 
@@ -27,6 +29,20 @@ def test_a_rule_stands_with_grade_basis_examples_and_sources() -> None:
     assert "Grade: open. Basis: published. Looks only where the job gives `residue.regime`." in page
     assert "```yaml\nresidue: {regime: spread, permit_by: agency}\n```" in page
     assert "- Ohio CMS 257 and 511, 2010" in page
+
+
+def test_a_relation_stands_once_with_its_reason_and_a_way_out() -> None:
+    chapter = reference_markdown()
+    page = chapter.partition("### roughness-of-the-parts\n")[2].partition("\n### ")[0]
+
+    assert chapter.count("### roughness-of-the-parts\n") == 1
+    assert "Grade: caution. Basis: published." in page
+    assert "**Why it matters**" in page
+    assert "**How to settle it**" in page
+
+
+def test_no_reason_is_left_of_a_relation_that_is_gone() -> None:
+    assert set(REASONS) <= set(pages())
 
 
 def test_the_table_counts_every_rule_once() -> None:
