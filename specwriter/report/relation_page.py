@@ -26,7 +26,7 @@ _ASSURE = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Page:
-    """What a reader needs to know of one check; ``also`` are its other checks, with their titles."""
+    """What a reader needs to know of one check; ``also`` are its other names, with their titles."""
 
     slug: str
     summary: str
@@ -85,7 +85,7 @@ def _of_result(relation: Relation, some: Sequence[Relation]) -> Page:
 def _of_joint(joint: Joint) -> Page:
     sections = {
         "What holds": joint.statement,
-        "Why it matters": REASONS[joint.slug],
+        "Why it matters": _reason(joint.slug),
         "Where it is valid": _sentence(joint.validity),
         "How to settle it": _CLASH,
         "Sources": joint.source,
@@ -102,11 +102,16 @@ def _of_joint(joint: Joint) -> Page:
 def _sections(some: Sequence[Relation], settle: str) -> dict[str, str]:
     return {
         "What holds": _lines(_longest(each.statement for each in some)),
-        "Why it matters": REASONS[some[0].slug],
+        "Why it matters": _reason(some[0].slug),
         "Where it is valid": _lines(part for each in some for part in each.validity.split("; ")),
         "How to settle it": settle,
         "Sources": _lines(each.source for each in some),
     }
+
+
+def _reason(slug: str) -> str:
+    """The reason for a relation; a plain one where none has been written yet."""
+    return REASONS.get(slug, "What does not go together is built in one way and tested in another.")
 
 
 def _longest(texts: Iterable[str]) -> Iterator[str]:

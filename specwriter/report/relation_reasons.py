@@ -63,6 +63,10 @@ REASONS: dict[str, str] = {
         "than the blade, no such groove can be cut with it."
     ),
     "segment-land-spacing": _BLADES,
+    "cut-wider-than-the-segment": (
+        "A blade wobbles and cuts a little wider than its rim, but not twice as wide. A groove far "
+        "wider than the blade is cut by another blade than the one that was ordered."
+    ),
     "share-lost-by-failed-blades": (
         "Each failed blade leaves one groove out along the whole window. A rule that lets blades "
         "fail and a share that must be textured can only both stand if the first does not use up "
@@ -80,6 +84,10 @@ REASONS: dict[str, str] = {
     "clear-gap-spacing": (
         "Spacing runs from centre to centre, the clear gap from edge to edge. Mixed up, the "
         "grooves come closer or farther apart by a whole groove width, over the whole job."
+    ),
+    "close-spacing-in-the-pattern": (
+        "A share of a random pattern is to be closely spaced, so that it makes no tone. Where no "
+        "spacing of the pattern counts as close, that share cannot be had."
     ),
     "foot-and-metre": _PATTERN,
     "groove-land-spacing": _PATTERN,
@@ -166,6 +174,7 @@ REASONS: dict[str, str] = {
         "Traffic wears the lands down. Where the texture at the start is hardly more than that at "
         "the end of life, the surface is worn out years before it should be."
     ),
+    "profile-depth-by-circular-track": _TEXTURE,
     "profile-depth-by-older-edition": _TEXTURE,
     "profile-depth-by-edition-of-2019": _TEXTURE,
     "texture-depth-out-of-reach": _TEXTURE,

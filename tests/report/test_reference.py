@@ -6,6 +6,7 @@ import re
 
 import pytest
 
+from specwriter.reconcile.registry import all_relations
 from specwriter.report.checklist import QUESTIONS, Question
 from specwriter.report.reference import reference_markdown, topics_table
 from specwriter.report.relation_page import pages
@@ -39,6 +40,10 @@ def test_a_relation_stands_once_with_its_reason_and_a_way_out() -> None:
     assert "Grade: caution. Basis: published." in page
     assert "**Why it matters**" in page
     assert "**How to settle it**" in page
+
+
+def test_every_relation_has_its_reason() -> None:
+    assert {each.slug for each in all_relations()} - set(REASONS) == set()
 
 
 def test_no_reason_is_left_of_a_relation_that_is_gone() -> None:
