@@ -7,9 +7,10 @@ from dataclasses import replace
 
 import pytest
 
-from specwriter.assemble import assemble, load_library
+from specwriter.assemble import Document, assemble, load_library
 from specwriter.render import render_markdown
 from tests.assemble.every_key import numbered
+from tests.assemble.variants import variants
 from tests.support import TEXTURES
 
 LIBRARY = load_library()
@@ -31,7 +32,7 @@ def test_each_number_of_a_job_with_every_key_is_in_its_document(
 ) -> None:
     job, numbers = numbered(texture, PLACES.get(texture, "roadway"), own_facts=own_facts)
     document = assemble(job, LIBRARY)
-    text = render_markdown(replace(document, unexpressed=(), open_decisions=())).replace("\\", "")
+    text = plain(document)
     expected = [(path, number) for path, number in numbers if not path.startswith(tuple(ELSEWHERE))]
     if texture != "runway_grooving":
         expected = [each for each in expected if each[0] != "conditions.clear_within"]
@@ -41,9 +42,33 @@ def test_each_number_of_a_job_with_every_key_is_in_its_document(
     assert document.open_decisions == ()
 
 
+@pytest.mark.parametrize("noun", ["residue", "trial_section", "areas.first.smoothness", "project"])
+def test_a_changed_word_of_a_job_loses_no_number(noun: str) -> None:
+    """A number that a word makes idle is named as absent; every other one is printed still."""
+    job, numbers = numbered("diamond_grinding", "roadway")
+    near = [each for each in variants(job) if each[0].startswith(noun) and "absent" not in each[0]]
+    lost = []
+    for change, other in near:
+        document = assemble(other, LIBRARY)
+        text = plain(document)
+        for path, number in numbers:
+            idle = path.startswith((*ELSEWHERE, "conditions.clear_within"))
+            if not idle and path not in document.unexpressed and not stands(number, text):
+                lost.append(f"{change}: {path} {number}")
+
+    assert near
+    assert lost == []
+
+
 def test_a_number_inside_a_longer_one_is_not_that_number() -> None:
     assert stands("8.123", "at least 8.123 in")
     assert not stands("8.123", "at least 8.1234 in or 18.123 in")
+
+
+def plain(document: Document) -> str:
+    """The document as Markdown without escapes, and without what its front sheet misses."""
+    whole = replace(document, unexpressed=(), open_decisions=())
+    return render_markdown(whole).replace("\\", "")
 
 
 def stands(number: str, text: str) -> bool:

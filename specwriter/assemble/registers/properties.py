@@ -98,7 +98,7 @@ _COMMON = (
     Property(
         title="Blades",
         limits=(
-            ("segment ", "blade.segment"),
+            ("blade segment ", "blade.segment"),
             ("core ", "blade.core"),
             ("spacer ", "blade.spacer"),
             ("failed ", "blade.failed_allowed"),
