@@ -169,7 +169,7 @@ def _section_notes(area: View) -> Iterator[str]:
     if flush:
         yield f"Lands ground flush (their notches are not drawn to scale): {', '.join(flush)}."
     yield (
-        "Drawn to one scale; each size at its nominal value, at its limit, "
+        "Drawn to one scale; each size at its stated value, at its limit, "
         "or in the middle of its range."
     )
 
