@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import textwrap
 
 from specwriter.report.relation_page import Page
@@ -9,17 +10,40 @@ from specwriter.rules import RegisteredRule, acceptance
 from specwriter.rules.registry import read_docstring
 
 _WIDTH = 90
+_EXAMPLES = {
+    "Conflict": "Raises the finding, when the job says",
+    "Settled": "Raises nothing, when the job says",
+}
+_MEANS = {
+    "conflict": "cannot stand in one contract",
+    "open": "a decision or a statement is missing",
+    "caution": "can stand, but expect trouble",
+    "note": "for information",
+}
+_GONE = re.compile(r"\bnull\b")
 
 
 def rule_text(rule: RegisteredRule) -> str:
     """What a rule looks at, why, an example that clashes and one that does not."""
-    head = [rule.slug, rule.summary, f"Grade: {rule.rule.grade.value}. Basis: {rule.rule.basis}."]
-    return "\n".join([*head, "", _sections(rule.sections)])
+    head = [rule.slug, rule.summary, _weight(rule.rule.grade.value, rule.rule.basis)]
+    return "\n".join([*head, "", _sections(shown(rule.sections))])
+
+
+def _weight(grade: str, basis: str) -> str:
+    return f"Grade: {grade} ({_MEANS[grade]}). Basis: {basis}."
+
+
+def shown(sections: dict[str, str]) -> dict[str, str]:
+    """The sections with their examples named for a reader, and what is taken out said in words."""
+    return {
+        _EXAMPLES.get(name, name): _GONE.sub("(left out)", text) if name in _EXAMPLES else text
+        for name, text in sections.items()
+    }
 
 
 def relation_text(page: Page) -> str:
     """What a relation ties together, why, where it is valid, and its source."""
-    head = [page.slug, page.summary, f"Grade: {page.grade}. Basis: {page.basis}."]
+    head = [page.slug, page.summary, _weight(page.grade, page.basis)]
     filled = {name: _filled(text) for name, text in page.sections.items()}
     return "\n".join([*head, "", _sections(filled)])
 

@@ -10,12 +10,13 @@ from specwriter.reconcile.joint import JOINTS
 from specwriter.reconcile.registry import relations_by_topic
 from specwriter.reconcile.relation import Relation
 from specwriter.report.checklist import QUESTIONS
+from specwriter.report.explain_text import shown
 from specwriter.report.relation_page import Page, pages, pages_of_topics
 from specwriter.rules import RegisteredRule, acceptance, all_rules
 from specwriter.rules.registry import read_docstring
 
-_EXAMPLES = ("Conflict", "Settled")
-_NAMES = {"Conflict": "Raises the finding", "Settled": "Raises nothing"}
+_EXAMPLE = "Raises "
+"""How the names of the sections with examples begin."""
 
 
 def reference_markdown() -> str:
@@ -66,7 +67,7 @@ def _opening(rules: tuple[RegisteredRule, ...]) -> str:
         f"{sum(map(len, relations_by_topic().values()))} relations between quantities.\n"
         "A conflict cannot stand in one contract; open means that a decision or a statement is "
         "missing; a caution can stand, but expect trouble; a note is for information.\n"
-        "The examples are patches of a small job: a path and the value set there."
+        "The examples change a small job: the place in the job file, and what is written there."
     )
 
 
@@ -95,13 +96,13 @@ def _rule(rule: RegisteredRule) -> str:
         + (f" Looks only where the job gives {needs}." if needs else "")
         + (f" Only for {textures}." if textures else ""),
     ]
-    return "\n\n".join([*head, *_sections(rule.sections)])
+    return "\n\n".join([*head, *_sections(shown(rule.sections))])
 
 
 def _sections(sections: dict[str, str]) -> Iterator[str]:
     for name, text in sections.items():
-        if name in _EXAMPLES:
-            yield f"**{_NAMES[name]}**\n\n```yaml\n{text}\n```"
+        if name.startswith(_EXAMPLE):
+            yield f"**{name}**\n\n```yaml\n{text}\n```"
         elif name == "Sources":
             yield "**Sources**\n\n" + "\n".join(f"- {line}" for line in text.splitlines())
         else:
