@@ -18,46 +18,13 @@ import mammoth
 import pytest
 from openxml_audit import OpenXmlValidator
 
-from specwriter.assemble import Document, assemble, load_library
-from specwriter.assemble.document import Figure, Run, Table
 from specwriter.reading.package import read_package, write_package
-from specwriter.render import render_docx
+from tests.outside.documents import FILES, MADE, NAMES, lines, squeezed
 from tests.render import word
-from tests.support import EXAMPLES, job
-
-NAMES = sorted(path.parent.name for path in EXAMPLES.glob("*/job.yaml"))
-MADE = {name: assemble(job(name), load_library()) for name in NAMES}
-FILES = {name: render_docx(made) for name, made in MADE.items()}
+from tests.support import EXAMPLES
 
 OPTIONAL = ("relationships/fontTable", "relationships/theme")
 """Parts that this validator wants and the standard leaves optional; Word makes its own."""
-
-
-def text(runs: tuple[Run, ...]) -> str:
-    return "".join(run.text for run in runs)
-
-
-def lines(made: Document) -> Iterator[str]:
-    """Title, headings, text and cells of the tree from the first part on, in reading order."""
-    for part in made.parts:
-        yield part.title
-        for clause in part.clauses:
-            yield clause.title
-            for block in clause.blocks:
-                if isinstance(block, Figure):
-                    yield f"Figure {block.number}. {block.caption}"
-                elif isinstance(block, Table):
-                    yield f"Table {block.number}. {block.caption}"
-                    yield from block.header
-                    yield from (text(cell) for row in block.rows for cell in row)
-                else:
-                    yield text(block.runs)
-    yield made.closing
-
-
-def squeezed(found: Iterator[str] | list[str]) -> list[str]:
-    flat = (" ".join(each.split()) for each in found)
-    return [each for each in flat if each]
 
 
 def by_python_docx(content: bytes) -> Iterator[str]:
