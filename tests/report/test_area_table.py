@@ -32,6 +32,24 @@ ROWS: dict[str, tuple[str, dict[str, Any], tuple[str, str, str, str]]] = {
         {**SITE, f"{MAIN}.joint_match": "at most 1/16 in", f"{MAIN}.smoothness": RIDE},
         ("roughness index", "at most 75 in/mi", "30 in/mi to 59.4 in/mi", "inside, as an estimate"),
     ),
+    # 1.65 x 59.4 of the segment is more than the 46 of a step of 1/16 in
+    "worst cause": (
+        "diamond_grinding",
+        {
+            **SITE,
+            f"{MAIN}.joint_match": "at most 1/16 in",
+            f"{MAIN}.smoothness": {
+                **RIDE,
+                "localized": {"limit": "at most 160 in/mi", "base": "25 ft"},
+            },
+        },
+        (
+            "localized roughness",
+            "at most 160 in/mi",
+            "49.5 in/mi to 98 in/mi",
+            "inside, as an estimate",
+        ),
+    ),
     # 1 - 0.75 / 24
     "proof": (
         "longitudinal_grooving",

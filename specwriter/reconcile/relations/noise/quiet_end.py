@@ -52,8 +52,8 @@ def _relation(variable: str, texture: str, *, off_speed: bool) -> Relation:
         slug="noise-below-the-quiet-end",
         title="the texture is not known to be so quiet",
         statement=(
-            f"{texture.replace('_', ' ')} gives about {least:.0f} dB(A) {place} at the quietest, "
-            "from memory, unverified"
+            f"{texture.replace('_', ' ')} gives about {least:.0f} dB(A) {place} at 60 mph at the "
+            "quietest, from memory, unverified"
         ),
         shape=_shape(variable, least, off_speed),
         source="; ".join(sources),

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.readers.ride import BASE, BUMP, LOCALIZED
+from specwriter.reconcile.governing_ride import bump_governed_by, localized_governed_by
+from specwriter.reconcile.readers.ride import BUMP, LOCALIZED
 from specwriter.reconcile.relation import Linear, Relation, Unassured
 from specwriter.reconcile.roughness_of_parts import STEP
-from specwriter.reconcile.stated_ride import has_step_limit, lies_on, most
-from specwriter.trade.ride import FOOT
+from specwriter.reconcile.stated_ride import has_step_limit
 from specwriter.trade.ride.bumps import BUMP_LENGTHS, LEAST_LOCALIZED, MOST_LOCALIZED
 
 _LEAST = Fraction(LEAST_LOCALIZED).limit_denominator(10**6)
@@ -22,19 +21,12 @@ _WORDS = (
 )
 
 
-def _applies(template_is_looser: bool) -> Callable[[Job, Area], bool]:
-    """Both limits, and on which side of the range of bumps they lie."""
+def _bump_is_looked_at(job: Job, area: Area) -> bool:
+    return localized_governed_by(job, area) == "bump"
 
-    def applies(job: Job, area: Area) -> bool:
-        bump, localized = most(job, area, BUMP), most(job, area, LOCALIZED)
-        if bump is None or localized is None or has_step_limit(area):
-            return False
-        if not lies_on(most(job, area, BASE), 25 * FOOT):
-            return False
-        looser = bump * _LEAST > localized
-        return looser if template_is_looser else bump * _MOST < localized
 
-    return applies
+def _localized_is_looked_at(job: Job, area: Area) -> bool:
+    return bump_governed_by(job, area) == "localized"
 
 
 def _beside(template_is_looser: bool) -> Relation:
@@ -55,35 +47,43 @@ def _beside(template_is_looser: bool) -> Relation:
             slug=f"{name}-stricter-than-its-partner",
             title="bump template and localized limit are not of one quality",
         ),
-        applies=_applies(template_is_looser),
+        applies=_bump_is_looked_at if template_is_looser else _localized_is_looked_at,
     )
 
 
-def _has_steps(job: Job, area: Area) -> bool:
-    return has_step_limit(area)
+def _of_a_step(judged: bool) -> Relation:
+    """With ``judged`` the step is what makes the bump; else it is the least that there is."""
 
+    def applies(job: Job, area: Area) -> bool:
+        return has_step_limit(area) and (bump_governed_by(job, area) == "step") is judged
 
-RELATIONS = [
-    Relation(
+    return Relation(
         slug="bump-of-a-step",
         title="a step at a joint that is allowed fails the bump template",
         statement=(
             "the bump under a template of 25 ft that ends just behind a step is at least the step"
         ),
         shape=Linear({BUMP: 1, STEP: -1}, Interval(Fraction(0), None)),
-        nominal=Linear({BUMP: 1, STEP: -1}),
+        nominal=Linear({BUMP: 1, STEP: -1}) if judged else None,
         source=(
             "geometry; templates: Florida DOT Standard Specifications, 400-15.2.5.5 (0.3 in), "
             "UFGS 02753 (0.4 in)"
         ),
         validity="slabs that are level, or fall away behind the step",
         kind="model",
-        assures=Unassured(
-            slug="step-fails-the-bump-template",
-            title="a step at a joint that is allowed fails the bump template",
-        ),
-        applies=_has_steps,
-    ),
+        about=(BUMP,),
+        assures=_UNASSURED if judged else None,
+        applies=applies,
+    )
+
+
+_UNASSURED = Unassured(
+    slug="step-fails-the-bump-template",
+    title="a step at a joint that is allowed fails the bump template",
+)
+RELATIONS = [
+    _of_a_step(judged=True),
+    _of_a_step(judged=False),
     _beside(template_is_looser=True),
     _beside(template_is_looser=False),
 ]

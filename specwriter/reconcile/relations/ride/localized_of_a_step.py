@@ -8,11 +8,12 @@ from typing import Any, Literal
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
+from specwriter.reconcile.governing_ride import localized_governed_by
 from specwriter.reconcile.readers.ride import BASE, LOCALIZED
 from specwriter.reconcile.relation import Function, Relation, Unassured
 from specwriter.reconcile.roughness_of_parts import ROUNDING, SMOOTHEST, STEP, has_joints, has_steps
 from specwriter.reconcile.shape import Values
-from specwriter.reconcile.stated_ride import has_step_limit, segment_breaks_localized
+from specwriter.reconcile.stated_ride import has_step_limit
 from specwriter.trade.ride.steps import combined, localized, room_for
 
 _UNASSURED = Unassured(
@@ -57,12 +58,10 @@ def _relation(judged: bool) -> Relation:
     """With ``judged`` a step at its tolerance is looked at too; a cap alone sets none."""
 
     def applies(job: Job, area: Area) -> bool:
-        return (
-            has_joints(job, area)
-            and has_steps(job, area)
-            and has_step_limit(area) is judged
-            and not segment_breaks_localized(job, area)
-        )
+        if not (has_joints(job, area) and has_steps(job, area)):
+            return False
+        governs = has_step_limit(area) and localized_governed_by(job, area) == "step"
+        return governs is judged
 
     return Relation(
         slug="localized-of-a-step",

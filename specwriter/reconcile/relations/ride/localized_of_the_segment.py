@@ -7,10 +7,11 @@ from fractions import Fraction
 from functools import cache
 from typing import Any, Literal
 
+from specwriter.model import Area, Job
 from specwriter.quantity import Interval
+from specwriter.reconcile.governing_ride import localized_governed_by
 from specwriter.reconcile.readers.ride import BASE, LOCALIZED, ROUGHNESS
 from specwriter.reconcile.relation import Function, Relation, Unassured
-from specwriter.reconcile.stated_ride import segment_breaks_localized
 from specwriter.trade.ride.lengths import WORST_ERROR, WORST_OVER_SEGMENT, worst_over_segment
 
 _RATIOS = ", ".join(f"{ratio:g} over {feet} ft" for feet, ratio in WORST_OVER_SEGMENT.items())
@@ -39,6 +40,10 @@ def _shape(error: float, bound: Literal["equal", "at_least"]) -> Function:
     )
 
 
+def _applies(job: Job, area: Area) -> bool:
+    return localized_governed_by(job, area) == "segment"
+
+
 RELATION = Relation(
     slug="localized-of-the-segment",
     title="localized limit and segment limit do not go together",
@@ -58,5 +63,5 @@ RELATION = Relation(
         slug="segment-that-passes-breaks-the-localized-limit",
         title="a segment that just passes breaks the localized limit",
     ),
-    applies=segment_breaks_localized,
+    applies=_applies,
 )

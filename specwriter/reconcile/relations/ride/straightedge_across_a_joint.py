@@ -6,9 +6,9 @@ from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
+from specwriter.reconcile.governing_ride import step_governs_straightedge
 from specwriter.reconcile.relation import Linear, Relation, Unassured
 from specwriter.reconcile.roughness_of_parts import STEP
-from specwriter.reconcile.stated_ride import step_governs_straightedge
 
 _AT_LEAST = Linear({"straightedge.tolerance": 1, STEP: -1}, Interval(Fraction(0), None))
 _EQUAL = Linear({"straightedge.tolerance": 1, STEP: -1})

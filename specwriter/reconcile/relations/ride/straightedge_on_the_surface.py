@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
+from specwriter.reconcile.governing_ride import (
+    GAP_PER_ROUGHNESS,
+    SURFACE,
+    step_governs_straightedge,
+)
 from specwriter.reconcile.readers.ride import ROUGHNESS
 from specwriter.reconcile.relation import Linear, Relation, Unassured
 from specwriter.reconcile.requirement import sources
-from specwriter.reconcile.stated_ride import (
-    GAP_PER_ROUGHNESS,
-    SURFACE,
-    lies_within,
-    most,
-    step_governs_straightedge,
-)
+from specwriter.reconcile.stated_ride import lies_within, most
 from specwriter.trade.ride import FOOT
 
 _FACTORS = {"straightedge.tolerance": 1, ROUGHNESS: -GAP_PER_ROUGHNESS}
