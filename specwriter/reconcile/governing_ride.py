@@ -11,6 +11,7 @@ from typing import Literal
 
 from specwriter.model import Area, Job
 from specwriter.model.results import Straightedge
+from specwriter.reconcile.per_area import per_area
 from specwriter.reconcile.readers import ride
 from specwriter.reconcile.requirement import sources
 from specwriter.reconcile.roughness_of_parts import SMOOTHEST, has_joints, has_steps
@@ -33,6 +34,7 @@ GAP_PER_ROUGHNESS = Fraction(
 """Gap that one placement in a hundred exceeds, metres for a slope of 1."""
 
 
+@per_area
 def localized_governed_by(job: Job, area: Area) -> Cause:
     """What makes the worst short place that the rest allows; empty where nothing is known.
 
@@ -54,6 +56,7 @@ def localized_governed_by(job: Job, area: Area) -> Cause:
     return max(worst, key=lambda cause: worst[cause], default="")
 
 
+@per_area
 def bump_governed_by(job: Job, area: Area) -> Literal["step", "localized", ""]:
     """What makes the highest bump that the rest allows; empty where the bump is a cause itself."""
     bump, short = most(job, area, ride.BUMP), most(job, area, ride.LOCALIZED)

@@ -6,18 +6,25 @@ from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Quantity
+from specwriter.reconcile.per_area import per_area
 from specwriter.reconcile.readers import ride
 from specwriter.reconcile.requirement import sources
 
 
 def most(job: Job, area: Area, variable: str) -> Fraction | None:
     """The greatest value that every statement on a variable of the ride allows."""
-    highs = [
-        each.interval.high
-        for each in ride.read(job, area)
-        if each.variable == variable and each.interval.high is not None
-    ]
-    return min(highs, default=None)
+    return _highs(job, area).get(variable)
+
+
+@per_area
+def _highs(job: Job, area: Area) -> dict[str, Fraction]:
+    """The least upper end that is stated of each variable of the ride."""
+    found: dict[str, Fraction] = {}
+    for each in ride.read(job, area):
+        high = each.interval.high
+        if high is not None:
+            found[each.variable] = min(high, found.get(each.variable, high))
+    return found
 
 
 def demanded(job: Job, area: Area) -> Fraction | None:
