@@ -16,14 +16,23 @@ from specwriter.reconcile.verdict import Verdict
 
 
 def findings_from(verdicts: Iterable[Verdict]) -> tuple[Finding, ...]:
-    """One finding for each verdict that asks somebody to act."""
+    """One finding for each verdict that asks somebody to act, but for limits that cross within
+    one noun: a rule reports those."""
     found = []
     for verdict in verdicts:
         if verdict.clash is not None:
+            if _crosses_itself(verdict.clash):
+                continue
             found.append(_clash_finding(verdict.area, verdict.clash))
         elif verdict.result is not None and verdict.outcome == "not assured":
             found.append(result_finding(verdict.area, verdict.result))
     return tuple(found)
+
+
+def _crosses_itself(clash: Clash) -> bool:
+    """True where the upper and the lower limit of one noun have nothing in common."""
+    nouns = {each.path.rpartition(".")[0] for each in clash.members}
+    return not clash.relations and len(nouns) == 1
 
 
 def _clash_finding(area: str, clash: Clash) -> Finding:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from hypothesis import given, settings
+from hypothesis import given
 
 from specwriter.model import Job
 from specwriter.quantity import Interval
@@ -16,12 +16,10 @@ from specwriter.reconcile.assure import beyond, rest_of, sides
 from specwriter.reconcile.propagate import box_of, propagate, rough
 from specwriter.reconcile.solve import solve
 from specwriter.reconcile.system import System, system_of
+from tests.laws.count import cases
 from tests.laws.judge import Judge
-from tests.laws.systems import contracts, machines, patches
+from tests.laws.systems import areas, contracts, machines, patches
 from tests.support import job
-
-MANY = settings(max_examples=1000, deadline=None, derandomize=True)
-SOME = settings(max_examples=100, deadline=None, derandomize=True)
 
 
 def made(keys: dict[str, Any]) -> tuple[Job, System]:
@@ -29,28 +27,8 @@ def made(keys: dict[str, Any]) -> tuple[Job, System]:
     return built, system_of(built, built.areas["mainline"])
 
 
-@MANY
-@given(contracts())
-def test_both_judges_come_to_the_same_verdict(keys: dict[str, Any]) -> None:
-    _, system = made(keys)
-    answer = solve(system.requirements, system.exact)
-    verdict = Judge(system.requirements, system.exact).verdict(
-        (each.variable, each.reading) for each in system.requirements
-    )
-
-    if answer.refuted:
-        assert verdict != "sat"
-    if answer.solution is not None:
-        assert verdict != "unsat"
-    if verdict != "unknown":
-        assert answer.refuted or answer.solution is not None, "not decided"
-
-
-@SOME
-@given(machines())
-def test_heads_passes_and_what_is_left_are_judged_alike(patched: dict[str, Any]) -> None:
-    built = job("next_generation_concrete_surface", patched)
-    system = system_of(built, built.areas["mainline"])
+def judged_alike(system: System) -> None:
+    """Each judge comes to the verdict of the other; what the judge decides, the engine does."""
     answer = solve(system.requirements, system.exact)
     verdict = Judge(system.requirements, system.exact).verdict(
         (each.variable, each.reading) for each in system.requirements
@@ -58,10 +36,32 @@ def test_heads_passes_and_what_is_left_are_judged_alike(patched: dict[str, Any])
 
     assert not (answer.refuted and verdict == "sat")
     assert not (answer.solution is not None and verdict == "unsat")
-    assert verdict == "unknown" or answer.refuted or answer.solution is not None
+    assert verdict == "unknown" or answer.refuted or answer.solution is not None, "not decided"
 
 
-@SOME
+@cases(400)
+@given(contracts())
+def test_grooves_and_blades_are_judged_alike(keys: dict[str, Any]) -> None:
+    judged_alike(made(keys)[1])
+
+
+@cases(300)
+@given(areas())
+def test_whole_areas_are_judged_alike(drawn: tuple[str, dict[str, Any]]) -> None:
+    built = job(*drawn)
+
+    judged_alike(system_of(built, built.areas["mainline"]))
+
+
+@cases(100)
+@given(machines())
+def test_heads_passes_and_what_is_left_are_judged_alike(patched: dict[str, Any]) -> None:
+    built = job("next_generation_concrete_surface", patched)
+
+    judged_alike(system_of(built, built.areas["mainline"]))
+
+
+@cases(100)
 @given(contracts())
 def test_the_solution_satisfies_the_other_judge(keys: dict[str, Any]) -> None:
     _, system = made(keys)
@@ -75,7 +75,7 @@ def test_the_solution_satisfies_the_other_judge(keys: dict[str, Any]) -> None:
     assert judge.verdict((name, point) for name, point in points if name in judge.terms) == "sat"
 
 
-@SOME
+@cases(100)
 @given(contracts())
 def test_floating_point_loses_nothing_that_exact_arithmetic_keeps(keys: dict[str, Any]) -> None:
     _, system = made(keys)
@@ -92,7 +92,7 @@ def test_floating_point_loses_nothing_that_exact_arithmetic_keeps(keys: dict[str
             assert interval.high is None or float(interval.high) >= float(at) * (1 - 1e-9)
 
 
-@SOME
+@cases(100)
 @given(contracts())
 def test_every_result_is_judged_alike(keys: dict[str, Any]) -> None:
     built, system = made(keys)

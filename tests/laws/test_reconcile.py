@@ -10,7 +10,7 @@ from fractions import Fraction
 from itertools import product
 from typing import Any
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from specwriter.model import Job
@@ -18,6 +18,7 @@ from specwriter.reconcile import findings_of, reconcile
 from specwriter.reconcile.registry import relations_for
 from specwriter.reconcile.requirement import read
 from specwriter.reconcile.solve import solve
+from tests.laws.count import cases
 from tests.support import job
 
 KEYS = ("groove.width", "land.width", "groove.spacing")
@@ -65,7 +66,7 @@ def has_sampled_solution(built: Job) -> bool:
     )
 
 
-@settings(max_examples=60, deadline=None)
+@cases(60)
 @given(SYSTEMS)
 def test_a_clash_is_reported_exactly_when_no_sample_solves_the_system(
     values: dict[str, str],
@@ -75,7 +76,7 @@ def test_a_clash_is_reported_exactly_when_no_sample_solves_the_system(
     assert bool(findings_of(reconcile(built))) is not has_sampled_solution(built)
 
 
-@settings(max_examples=60, deadline=None)
+@cases(60)
 @given(SYSTEMS, st.integers(8, 40))
 def test_one_more_requirement_never_settles_a_clash(values: dict[str, str], count: int) -> None:
     before = findings_of(reconcile(made(values)))
@@ -84,7 +85,7 @@ def test_one_more_requirement_never_settles_a_clash(values: dict[str, str], coun
     assert not before or after
 
 
-@settings(max_examples=60, deadline=None)
+@cases(60)
 @given(SYSTEMS)
 def test_a_solution_lies_in_every_range_and_obeys_the_geometry(values: dict[str, str]) -> None:
     built = made(values)
@@ -99,7 +100,7 @@ def test_a_solution_lies_in_every_range_and_obeys_the_geometry(values: dict[str,
         assert all(point[each.variable] in each.interval for each in requirements)
 
 
-@settings(max_examples=40, deadline=None)
+@cases(40)
 @given(SYSTEMS, st.permutations(KEYS))
 def test_the_order_of_the_keys_changes_nothing(values: dict[str, str], order: list[str]) -> None:
     turned = {key: values[key] for key in order}
@@ -107,7 +108,7 @@ def test_the_order_of_the_keys_changes_nothing(values: dict[str, str], order: li
     assert findings_of(reconcile(made(turned))) == findings_of(reconcile(made(values)))
 
 
-@settings(max_examples=40, deadline=None)
+@cases(40)
 @given(SYSTEMS)
 def test_every_way_out_settles_the_clash(values: dict[str, str]) -> None:
     for verdict in reconcile(made(values)).verdicts:
