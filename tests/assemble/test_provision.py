@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from specwriter.assemble import assemble, load_library
 from tests.assemble import document
 from tests.support import job
 
@@ -119,3 +120,46 @@ def test_cautions_follow_the_job(
     cautions = document(job(name, patches)).cautions
 
     assert any(word in caution.replace("Traffic", "traffic") for caution in cautions) is expected
+
+
+@pytest.mark.parametrize(
+    ("patches", "unasked"),
+    [
+        (
+            {"smoothness.limit": None, "smoothness.improvement": "at least 40 percent"},
+            ("smoothness.limit", "smoothness.whichever"),
+        ),
+        ({"friction": {"measure": "BPN", "at_least": "at least 45"}}, ("friction.speed",)),
+        (
+            {"texture_depth": {"measure": "MTD", "at_least": "0.8 mm", "test": {"method": "M 1"}}},
+            ("texture_depth.method", "texture_depth.edition"),
+        ),
+        (
+            {"noise": {"measure": "roadside", "at_most": "79 dB(A)", "age": "90 days"}},
+            ("noise.speed",),
+        ),
+    ],
+)
+def test_what_a_job_need_not_say_is_not_asked_for(
+    patches: dict[str, Any], unasked: tuple[str, ...]
+) -> None:
+    area = "areas.mainline"
+    changed = {f"{area}.{key}": value for key, value in patches.items()}
+
+    made = assemble(job("complete/diamond_grinding", changed), load_library())
+
+    asked = {each.path for each in made.open_decisions}
+    assert asked & {f"{area}.{path}" for path in unasked} == set()
+
+
+@pytest.mark.parametrize("by", ["agency", "contractor"])
+def test_the_profile_is_given_by_whoever_measures_it(by: str) -> None:
+    made = assemble(
+        job("complete/diamond_grinding", {"areas.mainline.smoothness.test.by": by}), load_library()
+    )
+    clauses = [clause for part in made.parts for clause in part.clauses]
+    (smoothness,) = (each for each in clauses if each.id == "common.smoothness")
+    last = "".join(run.text for run in smoothness.blocks[-1].runs)  # type: ignore[union-attr]
+
+    given = "The Agency will give the Contractor each profile" in last
+    assert (given, last.startswith("Submit each profile")) == (by == "agency", by == "contractor")
