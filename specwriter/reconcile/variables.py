@@ -100,6 +100,8 @@ VARIABLES: dict[str, Variable] = {
     "texture_depth.mpd_by_older_edition": _result("profile depth", "at_least"),
     "texture_depth.mpd_by_edition_of_2019": _result("profile depth", "at_least"),
     "texture_depth.mpd_by_circular_track": _result("profile depth", "at_least"),
+    "texture_depth.named_patch": _result("texture depth of the patch", "as_written"),
+    "texture_depth.named_profile": _result("profile depth that is asked for", "as_written"),
     "texture_depth.initial": _fact("initial texture depth"),
     "texture_depth.end_of_life": _result("texture depth at end of life", "at_least"),
     "texture_depth.between_grooves": _result("texture depth between the grooves", "at_least"),

@@ -7,13 +7,14 @@ from collections.abc import Iterator
 from specwriter.model import Area, Job
 from specwriter.model.results import TextureDepth
 from specwriter.reconcile.requirement import Requirement, sources, stated
-from specwriter.trade.texture_depth import conversion_of
+from specwriter.trade.texture_depth import Conversion, conversion_of
 
-_SCALES = {
+SCALES: dict[Conversion, str] = {
     "0.2 + 0.8 MPD": "texture_depth.mpd_by_older_edition",
     "1.1 MPD": "texture_depth.mpd_by_edition_of_2019",
     "0.069 + 0.947 MPD": "texture_depth.mpd_by_circular_track",
 }
+"""Conversion → the variable of a profile depth that is converted so."""
 
 
 def read(job: Job, area: Area) -> Iterator[Requirement]:
@@ -45,4 +46,4 @@ def scale(depth: TextureDepth) -> str | None:
     if depth.measure != "MPD":
         return "texture_depth"
     conversion = conversion_of(depth.method or "", depth.edition or "")
-    return None if conversion is None else _SCALES[conversion]
+    return None if conversion is None else SCALES[conversion]
