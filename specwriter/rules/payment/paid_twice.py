@@ -47,16 +47,18 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each work that is included in a price and paid by another item as well."""
-    for own in job.pay_items.values():
-        if paid_areas(job, own.id):
-            continue
+    if any(area.pay_item not in job.pay_items for area in job.areas.values()):
+        return  # An area without its pay item is reported; any item may be the one that pays it.
+    beside = [item for item in job.pay_items.values() if not paid_areas(job, item.id)]
+    for number, own in enumerate(beside):
         for other in job.pay_items.values():
             for place in _included(job, own, other):
                 says = f"{own.name} has a pay item, and {other.name} includes {place.written}."
                 at = [evidence(own, "name", "pay item"), place]
                 ways = ("strike it from includes", f"take the pay item {own.name} out")
                 yield RULE.finding(None, says, at, ways)
-            yield from _shared(own, other)
+            if other not in beside[:number]:
+                yield from _shared(own, other)
 
 
 def _shared(own: PayItem, other: PayItem) -> Iterator[Finding]:
