@@ -71,7 +71,7 @@ def short_label(path: str) -> str:
     keys = path.split(".")
     if keys[0] in ("areas", "pay_items", "submittals") and len(keys) > 1:
         keys = keys[2:] if len(keys) > 2 else [keys[0].removesuffix("s")]
-    elif keys[0] in ("project", "conditions") and len(keys) > 1:
+    if keys[0] in ("project", "conditions") and len(keys) > 1:
         keys = keys[1:]
     if phrase := _PHRASES.get(".".join(keys)):
         return phrase

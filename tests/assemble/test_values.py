@@ -172,6 +172,8 @@ def test_text_of_the_job_is_never_read_as_markdown_or_jinja(text: str) -> None:
         ("areas.mainline.limits.0.from", "limits 1 start"),
         ("project.provision", "provision"),
         ("residue.ph", "residue pH"),
+        ("conditions.coarse_aggregate.kind", "coarse aggregate kind"),
+        ("areas.ramp.conditions.coarse_aggregate.kind", "coarse aggregate kind"),
         ("pay_items.a.number", "number"),
         ("pay_items", "pay items"),
     ],
