@@ -11,9 +11,12 @@ from pathlib import Path
 
 import pytest
 
+from specwriter.assemble import assemble, load_library
 from specwriter.cli import exit_codes
 from specwriter.report.reference import topics_table
+from specwriter.workflow import review_clauses
 from tests.conftest import Golden
+from tests.support import job
 
 ROOT = Path(__file__).parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
@@ -95,3 +98,23 @@ def test_the_table_of_checks_is_the_one_that_the_program_makes(golden: Golden) -
     assert end
 
     golden(ROOT / "README.md", f"{before}{start}{topics_table()}{end}{after}")
+
+
+def test_the_clause_and_the_house_format_of_the_readme_are_sound(tmp_path: Path) -> None:
+    (clause,) = re.findall(r"```markdown\n(.*?)```", README, flags=re.DOTALL)
+    (outline,) = re.findall(r"```yaml\n(default: .*?)```", README, flags=re.DOTALL)
+    (tmp_path / "house").mkdir()
+    (tmp_path / "house" / "lamps.md").write_text(clause, "utf-8")
+    (tmp_path / "outline.yaml").write_text(outline, "utf-8")
+
+    assert review_clauses(tmp_path) == ((), 1)
+    library = load_library(tmp_path)
+    made = assemble(job("deck-transverse", {"conditions.night_work": True}), library)
+    assert [part.title for part in made.parts] == [
+        "Scope",
+        "Materials",
+        "Work",
+        "Measurement and Payment",
+    ]
+    (lamps,) = (each for part in made.parts for each in part.clauses if each.id == "house.lamps")
+    assert lamps.number.startswith("C")

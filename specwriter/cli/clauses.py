@@ -21,7 +21,7 @@ from specwriter.diagnostic import Grade
 def command(job: Path | None, clauses: Path | None, checking: bool, form: str) -> int:
     """List the clause library; with JOB, say why each clause was chosen or not.
 
-    With --check, look for faults in the front matter, names, references and numbers of clauses.
+    With --check, look for faults in the front matter, names, references, numbers and wording.
     """
     if clauses is not None and not clauses.is_dir():
         raise click.ClickException(f"{clauses} is not a folder of clauses")
