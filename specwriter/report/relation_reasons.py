@@ -174,6 +174,10 @@ REASONS: dict[str, str] = {
         "Traffic wears the lands down. Where the texture at the start is hardly more than that at "
         "the end of life, the surface is worn out years before it should be."
     ),
+    "profile-and-patch-limit": (
+        "Two limits on one surface, by two methods, pass for one requirement. Where the patch asks "
+        "for more than the profile, the surface that the profile accepts is refused by the patch."
+    ),
     "profile-depth-by-circular-track": _TEXTURE,
     "profile-depth-by-older-edition": _TEXTURE,
     "profile-depth-by-edition-of-2019": _TEXTURE,
