@@ -163,3 +163,10 @@ def test_the_profile_is_given_by_whoever_measures_it(by: str) -> None:
 
     given = "The Agency will give the Contractor each profile" in last
     assert (given, last.startswith("Submit each profile")) == (by == "agency", by == "contractor")
+
+
+@pytest.mark.parametrize("texture", ["diamond_grinding", "longitudinal_grooving"])
+def test_a_job_in_which_no_check_finds_anything_open_is_drafted_without_a_blank(
+    texture: str,
+) -> None:
+    assert assemble(job(f"complete/{texture}"), load_library()).open_decisions == ()
