@@ -135,3 +135,15 @@ def test_the_command_line_writes_it_beside_the_provision_without_a_front_sheet(
     ]
     assert not any(style.startswith("Front") for style in styles)
     assert "NOT PART OF THE CONTRACT" in (tmp_path / "SP-614.memo.md").read_text("utf-8")
+
+
+@pytest.mark.parametrize("name", sorted(path.name for path in EXAMPLES.iterdir()))
+def test_no_value_is_written_as_the_program_holds_it(name: str) -> None:
+    for row in rows(memo(EXAMPLES / name / "job.yaml")):
+        assert not [cell for cell in row if "=" in cell and "Quantity" in cell]
+        assert not [cell for cell in row if "()" in cell]
+
+
+def test_tiers_of_a_test_are_said_in_words() -> None:
+    (said,) = {row[1] for row in rows(memo(EXAMPLES / "runway" / "job.yaml")) if "tiers:" in row[1]}
+    assert "tiers: at least 60 percent of the readings at least 1/4 in; " in said

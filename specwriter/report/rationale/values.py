@@ -176,11 +176,13 @@ def _keys(node: Node) -> Iterator[tuple[str, tuple[str, Any]]]:
 
 def _texts(test: Test) -> Iterator[tuple[str, str]]:
     for key, (name, _) in keys_of(Test).items():
-        if (found := getattr(test, name)) is not None:
+        if (found := getattr(test, name)) not in (None, ()):
             yield key, _text(found)
 
 
 def _text(value: Any) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(value, tuple):
+        return ", ".join(f"{tier.share} of the readings {tier.limit}" for tier in value)
     return value.text.strip() if isinstance(value, Quantity) else words(str(value))
