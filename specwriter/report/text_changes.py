@@ -48,7 +48,8 @@ def _change(change: TextChange) -> Iterator[str]:
     if change.kind == "rewritten":
         yield _filled(excerpt(change.spans))
     elif change.kind == "moved":
-        yield _filled(f"It now follows {change.after or 'the beginning'}.")
+        what = "It" if change.place == "the clause" else f'"{shortened(change.new)}"'
+        yield _filled(f"{what} now follows {change.after or 'the beginning'}.")
     else:
         sign, text = ("−", change.old) if change.old else ("+", change.new)
         yield _filled(f"{sign} {shortened(text)}")

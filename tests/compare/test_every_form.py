@@ -80,7 +80,7 @@ CASES = {
             ]
         },
         said="MOVED, to be checked",
-        words="rinding",
+        words="profile test;",
     ),
     "a pay item that became incidental": Case(
         old={"pay_items.residue": OWN_ITEM, "residue.pay_item": "residue"},

@@ -6,6 +6,7 @@ import random
 from collections import Counter
 from typing import Any
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -15,13 +16,19 @@ from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job, build_job
 from specwriter.quantity import UNITS, Interval, Quantity, other_system, parse
 from tests.compare import data_of, patch
-from tests.support import TEXTURES
+from tests.support import EXAMPLES, TEXTURES
+
+WHOLE = (
+    *sorted(path.parent.name for path in EXAMPLES.glob("*/job.yaml")),
+    *(f"complete/{texture}" for texture in TEXTURES),
+)
+"""Every example, and a complete job of each texture."""
 
 NAMES = ("as-received", "rural-grooving", "urban-grinding", *TEXTURES)
 FACTORS = ("0.5", "0.9", "1.1", "2")
 """Stretch factors for changed values."""
 
-JOBS = {name: build_job(data_of(name)) for name in NAMES}
+JOBS = {name: build_job(data_of(name)) for name in {*NAMES, *WHOLE}}
 
 
 @st.composite
@@ -156,8 +163,7 @@ def test_the_order_of_keys_areas_and_stretches_does_not_matter(
     assert before == after
 
 
-@given(st.sampled_from(NAMES))
-@settings(max_examples=len(NAMES), deadline=None)
+@pytest.mark.parametrize("name", [*WHOLE, *TEXTURES])
 def test_the_other_unit_system_only_restates(name: str) -> None:
     data, rewritten = data_of(name), 0
     for leaf in leaves(JOBS[name]):

@@ -13,7 +13,7 @@ from specwriter.compare.text.changes import TextChange, renumbered, text_changes
 from specwriter.reading import Text, read_word
 from tests.compare.redline.generated import pair
 
-SEEDS = range(200, 230)
+SEEDS = range(200, 260)
 MIRROR = {
     "added": "removed",
     "removed": "added",
@@ -53,11 +53,7 @@ def test_the_way_back_mirrors_the_way_there(seed: int) -> None:
     there = Counter(map(told, text_changes(compare_texts(old, new))))
     back = Counter(map(mirrored, text_changes(compare_texts(new, old))))
 
-    # Of clauses or blocks that swapped places either may be said to have moved.
-    moves = sum(times for (kind, *_), times in there.items() if kind == "moved")
-    assert (there - back).total() <= 4 * moves
-    if not moves:
-        assert there == back
+    assert there == back
 
 
 @pytest.mark.parametrize("seed", SEEDS)

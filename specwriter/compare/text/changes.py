@@ -92,22 +92,38 @@ def _bare(label: str) -> str:
 def text_changes(match: TextMatch) -> tuple[TextChange, ...]:
     """Every change in reading order; a clause that moved is one change at its new place."""
     numbers = renumbered(match)
+    whole = _told_whole(match)
     origins = {clause.move: clause for clause in match.clauses if clause.move and clause.old}
     found: list[TextChange] = []
     before = ""
     for clause in match.clauses:
         if clause.move and clause.new:
-            found += _moved(clause, origins[clause.move], before, numbers)
+            found += _moved(clause, origins[clause.move], before, numbers, whole)
         elif not clause.move:
-            found += _in_clause(clause, numbers, before)
+            found += _in_clause(clause, numbers, before, whole)
         before = clause.title or before
     for beside in match.margins:
-        found += _in_clause(beside.clause, numbers, "")
+        found += _in_clause(beside.clause, numbers, "", whole)
     return tuple(found)
 
 
+def _told_whole(match: TextMatch) -> frozenset[int]:
+    """The moves of which one end lies in a clause that came or went, and is told with it."""
+    return frozenset(
+        part.move
+        for clause in match.clauses
+        if not clause.move and _is_alone(clause)
+        for part in clause.parts
+        if isinstance(part, Removed | Added) and part.move
+    )
+
+
+def _is_alone(clause: Clause) -> bool:
+    return (clause.old is None) != (clause.new is None)
+
+
 def _moved(
-    clause: Clause, origin: Clause, before: str, numbers: dict[str, str]
+    clause: Clause, origin: Clause, before: str, numbers: dict[str, str], whole: frozenset[int]
 ) -> Iterator[TextChange]:
     yield TextChange(
         kind="moved",
@@ -130,10 +146,9 @@ def _moved(
                 spans=part.spans,
                 follows=_only_follows(part.spans, numbers),
             )
-    one_sided = [p for p in (*origin.parts, *clause.parts) if isinstance(p, Removed | Added)]
-    for part in one_sided:
-        if not part.move:
-            yield _one_side(part, clause, "", "")
+    for part in (*origin.parts, *clause.parts):
+        if isinstance(part, Removed | Added) and part.move != clause.move:
+            yield from _one_side(part, clause, "", "", whole)
 
 
 def _side(spans: Sequence[Span], kind: str) -> str:
@@ -144,8 +159,10 @@ def _text(parts: Sequence[Part]) -> str:
     return "\n".join(part.block.shown for part in parts if isinstance(part, Removed | Added))
 
 
-def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator[TextChange]:
-    if (clause.old is None) != (clause.new is None):
+def _in_clause(
+    clause: Clause, numbers: dict[str, str], before: str, whole: frozenset[int]
+) -> Iterator[TextChange]:
+    if _is_alone(clause):
         yield _whole(clause, before)
         return
     places = _Places()
@@ -156,8 +173,7 @@ def _in_clause(clause: Clause, numbers: dict[str, str], before: str) -> Iterator
         if isinstance(part, Rewritten):
             yield _rewritten(part, clause, place, numbers)
         elif isinstance(part, Removed | Added):
-            if not (isinstance(part, Removed) and part.move):
-                yield _one_side(part, clause, place, after)
+            yield from _one_side(part, clause, place, after, whole)
         elif isinstance(part, MatchedTable) and not part.is_same:
             yield from _in_table(part, clause, place, numbers)
 
@@ -219,14 +235,19 @@ def _refers(before: str, number: str) -> bool:
     return "." in _bare(number) or bool(_REFERS.search(before.lstrip()))
 
 
-def _one_side(part: Removed | Added, clause: Clause, place: str, after: str) -> TextChange:
-    removed = isinstance(part, Removed)
-    return TextChange(
-        kind="moved" if part.move else "removed" if removed else "added",
+def _one_side(
+    part: Removed | Added, clause: Clause, place: str, after: str, whole: frozenset[int]
+) -> Iterator[TextChange]:
+    """What came or went; what moved is told once, where it now stands."""
+    removed, moved = isinstance(part, Removed), bool(part.move) and part.move not in whole
+    if moved and removed:
+        return
+    yield TextChange(
+        kind="moved" if moved else "removed" if removed else "added",
         clause=_title(clause.old),
         new_clause=_title(clause.new),
         place=place or "a paragraph",
-        old=part.block.shown if removed else "",
+        old=part.block.shown if moved or removed else "",
         new="" if removed else part.block.shown,
         after=after,
     )
@@ -276,7 +297,7 @@ def _cells(
             if isinstance(part, Rewritten):
                 yield _rewritten(part, clause, where, numbers)
             elif isinstance(part, Removed | Added):
-                yield _one_side(part, clause, where, "")
+                yield from _one_side(part, clause, where, "", frozenset())
             elif isinstance(part, MatchedTable) and not part.is_same:
                 yield from _in_table(part, clause, where, numbers)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import count
+from zlib import crc32
 
 from specwriter.compare.text.blocks import match_blocks
 from specwriter.compare.text.moves import with_moves
@@ -51,12 +52,21 @@ def _margins(old: Sequence[Margin], new: Sequence[Margin]) -> Iterator[Beside]:
 def _plan(old: Sequence[Section], new: Sequence[Section]) -> _Plan:
     pairs = pair_sections(old, new)
     rows = sorted(pairs)
-    # As few clauses as can be have moved; of equally many, the shorter ones.
-    weights = [_CLAUSE + old[i].weight + new[pairs[i]].weight for i in rows]
+    # As few clauses as can be have moved; of equally many, the shorter ones; of equally short
+    # ones, always the same whichever document comes first.
+    weights = [
+        (_CLAUSE + old[i].weight + new[pairs[i]].weight << 32) + _lot(old[i], new[pairs[i]])
+        for i in rows
+    ]
     stays = {rows[k] for k in heaviest_rise([pairs[i] for i in rows], weights)}
     numbers = count(1)
     moved = {i: next(numbers) for i in rows if i not in stays}
     return _Plan(pairs, moved)
+
+
+def _lot(old: Section, new: Section) -> int:
+    words = sorted((old.title, new.title))
+    return crc32(" ".join(words).encode())
 
 
 def _clauses(old: Sequence[Section], new: Sequence[Section], plan: _Plan) -> Iterator[Clause]:

@@ -20,7 +20,9 @@ _SHORT = 400
 
 
 def equal_stretches(old: Sequence[Hashable], new: Sequence[Hashable]) -> list[Stretch]:
-    """The longest stretches found alike, in order and not overlapping."""
+    """The longest stretches found alike, in order and not overlapping; alike in both directions."""
+    if _stands_behind(old, new):
+        return [(c, d, a, b) for a, b, c, d in equal_stretches(new, old)]
     joined: list[Stretch] = []
     for a, b, c, d in _equal(old, new, 0, len(old), 0, len(new)):
         if joined and joined[-1][1] == a and joined[-1][3] == c:
@@ -28,6 +30,13 @@ def equal_stretches(old: Sequence[Hashable], new: Sequence[Hashable]) -> list[St
         else:
             joined.append((a, b, c, d))
     return joined
+
+
+def _stands_behind(old: Sequence[Hashable], new: Sequence[Hashable]) -> bool:
+    """An order of any two sequences, for what comes of equal choices must not hang on the side."""
+    if len(old) != len(new):
+        return len(old) > len(new)
+    return next((str(a) > str(b) for a, b in zip(old, new, strict=True) if a != b), False)
 
 
 def gaps(stretches: Sequence[Stretch], old: int, new: int) -> Iterator[tuple[Stretch, Stretch]]:
