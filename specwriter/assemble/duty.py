@@ -9,6 +9,8 @@ from __future__ import annotations
 
 import re
 
+from specwriter.assemble.once import ITEM
+
 _VERBS = """
 adjust aim apply average begin bind bring carry check choose clean close complete comply compute
 correct cut discuss do empty end enter find finish fit give grind haul hold inspect join keep lay
@@ -25,7 +27,6 @@ _BEHIND_A_VERB = "a an again by each for in no such the what with"
 _OPENING = re.compile(
     r"(?:After|As|At|Before|During|For|In|On|Until|When|Where|While|With|Within)\b", re.IGNORECASE
 )
-_ITEM = re.compile(r"\s*\d+\. ")
 _NO_SENTENCE = re.compile(r"\s*(?:\||Table:)")
 _HEAD = re.compile(r"(?P<negated>[Dd]o not )?(?P<verb>[A-Za-z]+)(?P<next>,? ?[a-z]*)")
 
@@ -38,7 +39,7 @@ def with_duty_verb(text: str, verb: str) -> str:
 def _line(line: str, verb: str) -> str:
     if _NO_SENTENCE.match(line):
         return line
-    marker = found[0] if (found := _ITEM.match(line)) else ""
+    marker = found[0] if (found := ITEM.match(line)) else ""
     said = line[len(marker) :]
     if marker and said[:1].islower():
         # An item that begins small carries the sentence above the list on.

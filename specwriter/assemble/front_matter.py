@@ -85,7 +85,7 @@ def nearest(name: str, known: Iterable[str]) -> str:
     """What to write in place of a name that is not known: the one most like it, or any."""
     listed = list(known)
     near = get_close_matches(name, listed, 1)
-    return f"did you mean '{near[0]}'?" if near else f"known: {', '.join(sorted(listed))}"
+    return f"did you mean '{near[0]}'?" if near else f"known: {', '.join(listed)}"
 
 
 def _refuse_anchors(text: str, file: str) -> None:

@@ -116,11 +116,15 @@ def _targets(clause: LibraryClause, ids: set[str], tables: set[str]) -> Iterator
     checked = _checked(clause)
     for line, target in checked.clauses:
         if target not in ids:
-            says, todo = f"there is no clause '{target}' to refer to", nearest(target, ids)
+            says = f"there is no clause '{target}' to refer to"
+            todo = nearest(target, sorted(ids))
             yield fault_at(clause.file, clause.body_line + line - 1, 1, says, todo)
     for line, target in checked.tables:
         if target not in tables:
-            says, todo = f"there is no table '{target}' to refer to", nearest(target, tables)
+            says, todo = (
+                f"there is no table '{target}' to refer to",
+                nearest(target, sorted(tables)),
+            )
             yield fault_at(clause.file, clause.body_line + line - 1, 1, says, todo)
 
 

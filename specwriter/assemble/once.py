@@ -14,7 +14,8 @@ from specwriter.assemble.document import Run
 from specwriter.assemble.labels import area_name
 from specwriter.assemble.page import CLOSING, MARK, OPENING, Page
 
-_ITEM = re.compile(r"\s*\d+\. ")
+ITEM = re.compile(r"\s*\d+\. ")
+"""How an item of a list begins."""
 _NO_SENTENCE = re.compile(r"\s*(?:\d+\. |\||>|Table:)")
 _HOLE = f"{OPENING}area{CLOSING}"
 """Stands where the name of the area stood; no clause may hold its first character."""
@@ -87,7 +88,7 @@ class _Merger:
         """The list under a lead, and the line after it."""
         found: list[str] = []
         for after, line in enumerate(self.source[at:], at):
-            if _ITEM.match(line):
+            if ITEM.match(line):
                 found.append(line)
             elif line.strip():
                 return found, after

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, is_dataclass
-from difflib import get_close_matches
 from typing import Any, Literal, get_args, get_origin
 
+from specwriter.assemble.front_matter import nearest
 from specwriter.assemble.view import keys_of
 from specwriter.model import Job
 from specwriter.model.contract import PayItem
@@ -86,9 +86,7 @@ class Shape:
         known = keys_of(self.type)
         if key in known:
             return shape_of(known[key][1], self.path_to(key))
-        near = get_close_matches(key, known, n=1)
-        todo = f"did you mean '{near[0]}'?" if near else f"known: {', '.join(known)}"
-        raise ShapeError(f"the job has no '{key}' here", todo)
+        raise ShapeError(f"the job has no '{key}' here", nearest(key, known))
 
 
 TEXT, BOOL = Shape("text"), Shape("bool")

@@ -174,7 +174,7 @@ class _Walker:
         if node.name in names:
             self.outcome.reads.add(names[node.name].path or node.name)
             return names[node.name]
-        self.complain(node, f"'{node.name}' is not known here", nearest(node.name, names))
+        self.complain(node, f"'{node.name}' is not known here", nearest(node.name, sorted(names)))
         return Shape("unknown")
 
     def key(self, node: nodes.Getattr, owner: Shape) -> Shape:

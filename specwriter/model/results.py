@@ -8,6 +8,18 @@ from typing import Literal
 from specwriter.model.node import Node
 from specwriter.quantity import Quantity
 
+Instrument = Literal[
+    "inertial_profiler",
+    "lightweight_profiler",
+    "walking_profiler",
+    "rod_and_level",
+    "profilograph",
+    "straightedge",
+]
+
+PROFILERS = ("inertial_profiler", "lightweight_profiler")
+"""Instruments that carry a height sensor along the lane."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tier(Node):
@@ -97,17 +109,7 @@ class Smoothness(Node):
     improvement: Quantity | None = None
     whichever: Literal["less_strict", "stricter"] | None = None
     blanking_band: Quantity | None = None
-    instrument: (
-        Literal[
-            "inertial_profiler",
-            "lightweight_profiler",
-            "walking_profiler",
-            "rod_and_level",
-            "profilograph",
-            "straightedge",
-        ]
-        | None
-    ) = None
+    instrument: Instrument | None = None
     simulated: bool | None = None
     sensor: Literal["point_laser", "wide_spot_laser", "line_laser"] | None = None
     sensor_width: Quantity | None = None

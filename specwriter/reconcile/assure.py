@@ -12,16 +12,12 @@ from fractions import Fraction
 from functools import cache
 
 from specwriter.quantity import Interval
+from specwriter.reconcile.approach import HAIR, approached
 from specwriter.reconcile.propagate import box_of, neat, propagate, rough
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.solve import Answer, Point, solve
 from specwriter.reconcile.verdict import Outcome, ResultCheck
-
-_HAIR = Fraction(1, 10**9)
-"""A result counts as failed from this share of the limit on."""
-_CLOSE, _STEPS = Fraction(1, 1000), 20
-"""How near the worst choice is looked for, and in how many halvings at the most."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -157,7 +153,7 @@ def check_result(
 def _is_inside(goal: Interval, allowed: Interval) -> bool:
     """True when all that floating point allows lies inside the limits, by more than a hair."""
     return all(
-        end is not None and (end - limit) * side <= -abs(limit) * _HAIR
+        end is not None and (end - limit) * side <= -abs(limit) * HAIR
         for side, limit, end in sides(goal, allowed)
     )
 
@@ -171,8 +167,8 @@ def sides(goal: Interval, allowed: Interval) -> Iterator[tuple[int, Fraction, Fr
 
 
 def beyond(side: int, limit: Fraction) -> Interval:
-    """The values that fail a limit."""
-    hair = abs(limit) * _HAIR
+    """The values that fail a limit, by more than a hair."""
+    hair = abs(limit) * HAIR
     return Interval(None, limit - hair) if side < 0 else Interval(limit + hair, None)
 
 
@@ -181,7 +177,7 @@ def _failing(
 ) -> tuple[Point | None, bool]:
     """A choice that fails the limit, the worst one where it is found; or a proof of none."""
     if end is not None:
-        hair = abs(end) * _HAIR
+        hair = abs(end) * HAIR
         near = Interval(end - hair, end) if side > 0 else Interval(end, end + hair)
         for worst in (Interval(end, end), near):
             found = rest.answer({variable: worst}).solution
@@ -194,20 +190,9 @@ def _failing(
 def _worst(
     variable: str, rest: Rest, side: int, found: Point, end: Fraction | None
 ) -> tuple[Point, Fraction | None]:
-    """A worse choice, as near the worst as a share of ``_CLOSE``, and what none goes beyond."""
-    for _ in range(_STEPS):
-        reached = found[variable]
-        if end is None or abs(end - reached) <= abs(reached) * _CLOSE:
-            break
-        middle = (end + reached) / 2
-        worse = Interval(None, middle) if side < 0 else Interval(middle, None)
-        answer = rest.answer({variable: worse})
-        if answer.solution is not None:
-            found = answer.solution
-        elif answer.refuted:
-            end = middle
-        else:
-            break
+    """The worst choice that is found, and what none goes beyond."""
+    if end is not None:
+        found, end = approached(variable, found, end, lambda held: rest.answer({variable: held}))
     return _cornered(variable, rest, side, found), end
 
 

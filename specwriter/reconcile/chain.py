@@ -37,9 +37,10 @@ class _Move:
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Given:
     """The ranges that some requirements state, as written if they hold together so (``exact``),
-    and the relations with what these imply."""
+    what is ``left`` of them, and the relations with what these imply."""
 
     box: Box
+    left: Box
     relations: tuple[Relation, ...]
     exact: bool
 
@@ -49,8 +50,9 @@ def left_by(others: Sequence[Requirement], relations: Sequence[Relation]) -> Giv
     for exact in (True, False):
         start = box_of(others, exact=exact)
         known = with_implied(start, relations)
-        if start is not None and propagate(start, known) is not None:
-            return Given(box=start, relations=known, exact=exact)
+        left = propagate(start, known)
+        if start is not None and left is not None:
+            return Given(box=start, left=left, relations=known, exact=exact)
     return None
 
 

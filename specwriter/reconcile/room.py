@@ -2,24 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from specwriter.quantity import Interval
+from specwriter.reconcile.approach import HAIR, Ask, approached
 from specwriter.reconcile.chain import left_by
-from specwriter.reconcile.propagate import propagate
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.solve import Answer, solve
-
-_CLOSE, _STEPS = Fraction(1, 2000), 20
-"""How near an end of the range is looked for, and in how many halvings at the most."""
-
-_HAIR = Fraction(1, 10**9)
-"""Share by which an end may be missed: what is computed in floating point is that exact."""
-
-Ask = Callable[[Interval], Answer]
-"""Whether the others allow a value of the variable in an interval."""
 
 
 def room(
@@ -30,8 +21,7 @@ def room(
     Each end of it can be built. It lies to the nearer side of what the member itself asks.
     """
     found = left_by(others, relations)
-    left = None if found is None else propagate(found.box, found.relations)
-    if found is None or left is None:
+    if found is None:
         return None
     name, exact, known = member.variable, found.exact, found.relations
 
@@ -40,7 +30,7 @@ def room(
 
     sides = [
         Interval(_reached(name, side, side.low, ask), _reached(name, side, side.high, ask))
-        for side in _beside(left.get(name, ANY), member.reading)
+        for side in _beside(found.left.get(name, ANY), member.reading)
     ]
     open_ = [each for each in sides if not ask(each).refuted]
     return min(open_, key=lambda each: _apart(each, member.reading), default=None)
@@ -68,19 +58,8 @@ def _reached(name: str, to: Interval, end: Fraction | None, ask: Ask) -> Fractio
     """The value nearest to an end of the range that can be built; the end, if none is found."""
     if not end:
         return end
-    near = Interval(end - abs(end) * _HAIR, end + abs(end) * _HAIR)
+    near = Interval(end - abs(end) * HAIR, end + abs(end) * HAIR)
     if ask(near.meet(to)).solution is not None:
         return end
-    point, refused = ask(to).solution, end
-    for _ in range(_STEPS):
-        if point is None or abs(point[name] - refused) <= abs(point[name]) * _CLOSE:
-            break
-        middle = (refused + point[name]) / 2
-        answer = ask(Interval(*sorted((refused, middle))))
-        if answer.solution is not None:
-            point = answer.solution
-        elif answer.refuted:
-            refused = middle
-        else:
-            break
-    return end if point is None else point[name]
+    point = ask(to).solution
+    return end if point is None else approached(name, point, end, ask)[0][name]

@@ -14,9 +14,6 @@ from specwriter.rules.rule import evidence, given
 ROUGHNESS_INDEXES = ("IRI", "MRI", "HRI")
 """Indexes that a quarter-car or half-car model gives from a measured profile."""
 
-PROFILERS = ("inertial_profiler", "lightweight_profiler")
-"""Instruments that carry a height sensor along the lane."""
-
 LONGITUDINAL = ("diamond_grinding", "longitudinal_grooving", "next_generation_concrete_surface")
 GROOVING = ("longitudinal_grooving", "transverse_grooving", "runway_grooving")
 GRINDING = ("diamond_grinding", "next_generation_concrete_surface")

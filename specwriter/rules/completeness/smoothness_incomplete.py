@@ -29,8 +29,8 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.model.results import Smoothness
-from specwriter.rules.places import PROFILERS, rides
+from specwriter.model.results import PROFILERS, Smoothness
+from specwriter.rules.places import rides
 from specwriter.rules.prose import listed
 from specwriter.rules.rule import Rule, evidence
 

@@ -32,7 +32,8 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.rules.places import LONGITUDINAL, PROFILERS, ROUGHNESS_INDEXES, rides, words
+from specwriter.model.results import PROFILERS
+from specwriter.rules.places import LONGITUDINAL, ROUGHNESS_INDEXES, rides, words
 from specwriter.rules.rule import Rule, evidence
 
 RULE = Rule(

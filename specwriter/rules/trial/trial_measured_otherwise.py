@@ -27,10 +27,11 @@ Sources
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import get_args
 
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Area, Job
-from specwriter.model.results import Smoothness
+from specwriter.model.results import Instrument, Smoothness
 from specwriter.rules.places import words
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.rules.standards import named_in, standards_in
@@ -41,15 +42,6 @@ RULE = Rule(
     basis="practice",
     needs=("trial_section.method",),
 )
-
-_INSTRUMENTS = {
-    "inertial profiler": "inertial_profiler",
-    "lightweight profiler": "lightweight_profiler",
-    "walking profiler": "walking_profiler",
-    "rod and level": "rod_and_level",
-    "profilograph": "profilograph",
-    "straightedge": "straightedge",
-}
 
 
 def check(job: Job) -> Iterator[Finding]:
@@ -76,6 +68,6 @@ def _other_standards(area: Area, method: str) -> Iterator[Evidence]:
 
 def _other_instrument(area: Area, method: str) -> Iterator[Evidence]:
     ride: Smoothness | None = area.smoothness
-    found = [key for name, key in _INSTRUMENTS.items() if name in method.lower()]
+    found = [each for each in get_args(Instrument) if words(each) in method.lower()]
     if ride is not None and ride.instrument and found and ride.instrument not in found:
         yield evidence(ride, "instrument", "instrument")

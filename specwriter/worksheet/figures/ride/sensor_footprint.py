@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from specwriter.model import Area, Job
+from specwriter.model.results import PROFILERS
 from specwriter.quantity import Interval
 from specwriter.trade.ride.footprint import FALSE_ROUGHNESS, false_roughness
 from specwriter.worksheet.figure import Line
@@ -15,7 +16,6 @@ from specwriter.worksheet.sheet import Sheet, areas, evidence_of
 
 TITLE = "roughness that the height sensor may read into the grooves"
 _ALONG = ("diamond_grinding", "longitudinal_grooving", "next_generation_concrete_surface")
-_PROFILERS = ("inertial_profiler", "lightweight_profiler")
 
 
 def figures(job: Job) -> Iterator[Line]:
@@ -27,7 +27,7 @@ def figures(job: Job) -> Iterator[Line]:
 
 def _is_profiled_over_grooves(area: Area) -> bool:
     ride = area.smoothness
-    if ride is None or ride.sensor is None or ride.instrument not in _PROFILERS:
+    if ride is None or ride.sensor is None or ride.instrument not in PROFILERS:
         return False
     before = ["before_texturing"]
     if area.texture != "diamond_grinding":
