@@ -38,6 +38,7 @@ class Body:
         self._page = text_width(document)
         clauses = [clause for part in document.parts for clause in part.clauses]
         blocks = [block for clause in clauses for block in clause.blocks]
+        self._last = blocks[-1] if blocks and document.closing else None
         self._captioned = {block.id for block in blocks if isinstance(block, Table | Figure)}
         ids = dict.fromkeys((*(clause.id for clause in clauses), *sorted(self._captioned)))
         self._numbers = {id: place for place, id in enumerate(ids, 1)}
@@ -59,14 +60,15 @@ class Body:
 
     def _block(self, block: Block, last: Block | None, following: Block | None) -> str:
         space = _space(last, block)
+        # The closing line never stands alone on a page.
+        keep = "<w:keepNext/>" if block is self._last or _leads(block, following) else ""
         match block:
             case Paragraph():
-                keep = "<w:keepNext/>" if _leads(block, following) else ""
                 return paragraph(self.runs(block.runs), "BodyText", keep + space)
             case Note():
                 return paragraph(self.runs(block.runs), "Note", space)
             case ListItem():
-                return self._item(block, space)
+                return self._item(block, keep, space)
             case Table():
                 return self._caption(block) + table_xml(block, self.runs, self._page)
             case Figure():
@@ -79,13 +81,13 @@ class Body:
         picture = picture_xml(figure, self.pictures[-1], len(self.pictures), self._page)
         return picture + paragraph(caption, "FigureCaption")
 
-    def _item(self, item: ListItem, space: str) -> str:
+    def _item(self, item: ListItem, keep: str, space: str) -> str:
         if (item.starts and item.level == 0) or not self.lists:
             self.lists += 1
         number = FIRST_LIST + self.lists - 1
         level = f'<w:ilvl w:val="{item.level}"/><w:numId w:val="{number}"/>'
         style = _LIST_STYLES[item.level]
-        return paragraph(self.runs(item.runs), style, f"<w:numPr>{level}</w:numPr>{space}")
+        return paragraph(self.runs(item.runs), style, f"{keep}<w:numPr>{level}</w:numPr>{space}")
 
     def _caption(self, table: Table) -> str:
         if not table.number:
@@ -122,14 +124,15 @@ def _space(last: Block | None, block: Block) -> str:
     return '<w:spacing w:before="160"/>' if apart else ""
 
 
-def _leads(block: Paragraph, following: Block | None) -> bool:
+def _leads(block: Block, following: Block | None) -> bool:
     """True for a line that must not part from the list that it leads in.
 
     A longer text may: kept with both its heading and its list, one office program leaves the
     heading alone at the foot of the page.
     """
-    short = sum(len(run.text) for run in block.runs) <= _LINE
-    return short and isinstance(following, ListItem)
+    if not isinstance(block, Paragraph) or not isinstance(following, ListItem):
+        return False
+    return sum(len(run.text) for run in block.runs) <= _LINE
 
 
 def list_numberings(count: int) -> str:
