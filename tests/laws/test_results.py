@@ -118,12 +118,12 @@ def test_a_tightening_assures_the_result_and_half_of_it_does_not(keys: dict[str,
 
 
 def halfway(wide: Interval, narrow: Interval) -> Interval:
-    """Each end moved half as far."""
-    low, high = wide.low or Fraction(0), wide.high
-    return Interval(
-        (low + (narrow.low or 0)) / 2,
-        None if high is None else (high + narrow.high) / 2 if narrow.high is not None else high,
-    )
+    """Half as tight: each end moved half as far, or half of the way to where the range must go."""
+    low = ((wide.low or Fraction(0)) + (narrow.low or 0)) / 2
+    high = None if wide.high is None or narrow.high is None else (wide.high + narrow.high) / 2
+    if high is None and wide.high is not None and low <= wide.high:
+        high = wide.high
+    return Interval(low, high)
 
 
 def in_millimetres(value: Any) -> Any:

@@ -14,7 +14,7 @@ from specwriter.reconcile.solve import is_refuted, solve
 from tests.support import job
 
 
-def grooved(**values: str) -> Job:
+def grooved(**values: Any) -> Job:
     return job(
         "longitudinal_grooving",
         {"areas.mainline.groove": {}, "areas.mainline.land": {}}
@@ -146,3 +146,26 @@ def test_one_blade_thickness_is_read_as_both_and_the_report_says_so() -> None:
         )
         == ()
     )
+
+
+def test_a_trapezoid_of_any_width_is_seen_to_be_too_shallow() -> None:
+    # As wide at the bottom as the land: (w + 3.97) / 2 x 6.35 / (w + 3.97) = 3.175 mm at any width,
+    # and lands of 0.45 mm on half of the surface at most add 0.23 mm: 3.40 mm, not 3.49 mm.
+    # So the spacing and both counts of grooves are not needed.
+    values = {
+        "groove__per_foot": "38 to 40 per ft",
+        "groove__per_metre": "124 to 128 per m",
+        "groove__spacing": "7.540625 mm",
+        "groove__width_at_bottom": "3.968750 mm",
+        "groove__depth": "6.350000 mm",
+        "land__width": "3.968750 mm",
+    }
+    depth = {"measure": "MTD", "at_least": "3.49 mm", "land_texture": "at most 0.4 mm"}
+    built = grooved(**values, texture_depth=depth)
+
+    first = next(each.clash for each in reconcile(built).verdicts if each.clash)
+
+    assert {each.variable for each in first.members} == {
+        *("groove.width_at_bottom", "groove.depth", "land.width"),
+        *("texture_depth.land_texture", "texture_depth"),
+    }

@@ -88,6 +88,32 @@ def test_each_tightening_alone_assures_the_result_and_half_of_it_does_not() -> N
     assert outcome(grooved(f"{float(half):.3f} mm to 6.350 mm", target)) == "not assured"
 
 
+def test_a_tightening_may_lie_outside_what_is_written() -> None:
+    # 21 per ft repeat every 14.514 mm; beside lands of 34/64 in at most, 1.0205 mm of groove stay.
+    # 0.62 mm x 14.514 - 13.494 x 0.1 mm = 1.0205 mm x 7.496 mm: half of that way is too little.
+    target = {"at_least": "0.62 mm", "land_texture": "0.1 mm to 0.3 mm"}
+
+    def made(depth: str) -> Job:
+        more = {
+            "areas.mainline.groove": {
+                "width": "2/64 in to 5/64 in", "depth": depth, "per_foot": "21 per ft",
+            },
+            "areas.mainline.land": {"width": "at most 34/64 in"},
+        }  # fmt: skip
+        return grooved(depth, target, **more)
+
+    deeper = next(
+        each.to
+        for each in checked(made("10/64 in to 11/64 in")).tightenings
+        if each.member.variable == "groove.depth"
+    )
+
+    assert deeper.low is not None
+    assert float(deeper.low / MM) == pytest.approx(7.496, abs=0.001)
+    assert outcome(made("at least 7.497 mm")) == "assured"
+    assert outcome(made("at least 5.73 mm")) == "not assured"
+
+
 def test_land_that_is_not_stated_is_named_with_the_texture_it_would_need() -> None:
     (finding,) = findings_of(reconcile(grooved("1/16 in", {"at_least": "1.0 mm"})))
 

@@ -4,8 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.requirement import sources
+
+
+def is_trapezoid(job: Job, area: Area) -> bool:
+    """True where a width at the bottom is stated anywhere."""
+    return any(
+        each.groove is not None and each.groove.width_at_bottom is not None
+        for each in sources(area)
+    )
+
 
 RELATION = Relation(
     slug="trapezoid",
@@ -18,5 +29,5 @@ RELATION = Relation(
         "A groove {groove_width_at_bottom} wide at the bottom and {groove_width} at the "
         "top cannot be sawn."
     ),
-    about=("groove.width_at_bottom",),
+    applies=is_trapezoid,
 )

@@ -8,7 +8,7 @@ from typing import Any, Literal
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation, Unassured
-from specwriter.reconcile.requirement import sources
+from specwriter.reconcile.relations.groove.trapezoid import is_trapezoid
 
 WIDTH, BOTTOM, DEPTH = "groove.width", "groove.width_at_bottom", "groove.depth"
 SPACING, LAND = "groove.spacing", "texture_depth.land_texture"
@@ -16,14 +16,6 @@ OUTPUTS = {
     "texture_depth": "texture depth",
     "texture_depth.single": "texture depth of a single test",
 }
-
-
-def is_trapezoid(job: Job, area: Area) -> bool:
-    """True where a width at the bottom is stated anywhere."""
-    return any(
-        each.groove is not None and each.groove.width_at_bottom is not None
-        for each in sources(area)
-    )
 
 
 def _applies(trapezoid: bool, ground: bool) -> Any:

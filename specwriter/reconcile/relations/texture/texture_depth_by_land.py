@@ -19,7 +19,11 @@ LAND_WIDTH = "land.width"
 
 
 def value(at: Mapping[str, Any]) -> Any:
-    """Cross-section of groove and land over what both take."""
+    """Cross-section of groove and land over what both take; of one without an end its own depth."""
+    if LAND_WIDTH not in at:
+        return at[LAND]
+    if WIDTH not in at:
+        return at[DEPTH] / 2 if BOTTOM in at else at[DEPTH]
     spacing = at[WIDTH] + at[LAND_WIDTH]
     return (texture_depth.mean_width(at) * at[DEPTH] + at[LAND_WIDTH] * at[LAND]) / spacing
 
