@@ -30,7 +30,14 @@ def is_ground(area: Area) -> bool:
 
 
 def left_after(
-    slug: str, left: str, before: str, words: tuple[str, str], source: str, *, grooves: bool = True
+    slug: str,
+    left: str,
+    before: str,
+    words: tuple[str, str],
+    source: str,
+    why: str,
+    *,
+    grooves: bool = True,
 ) -> list[Relation]:
     """``left = before - removal - groove depth``, with the terms that the texture has.
 
@@ -38,7 +45,7 @@ def left_after(
     """
     kinds = [(True, False), (False, True), (True, True)] if grooves else [(True, False)]
     return [
-        _one(slug, left, before, words, source, ground, grooved, grooves)
+        _one(slug, left, before, words, source, why, ground, grooved, grooves)
         for ground, grooved in kinds
     ]
 
@@ -49,6 +56,7 @@ def _one(
     before: str,
     words: tuple[str, str],
     source: str,
+    why: str,
     ground: bool,
     grooved: bool,
     grooves: bool,
@@ -60,6 +68,7 @@ def _one(
         title=f"the {words[0]} cannot be kept",
         statement=f"{words[0]} = {words[1]} - {names}",
         shape=Linear({left: 1, before: -1} | dict.fromkeys(cuts, 1)),
+        why=why,
         source=source,
         validity="where everything that is allowed is cut; removal is measured to the new surface",
         applies=_applies(ground, grooved, grooves),

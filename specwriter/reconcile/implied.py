@@ -88,6 +88,7 @@ def _sum_of(row: Row) -> Relation:
         title="; ".join(each.title for each in weights),
         statement=_statement(shape),
         shape=shape,
+        why=" ".join(dict.fromkeys(each.why for each in weights)),
         source="; ".join(dict.fromkeys(each.source for each in weights)),
         parts=tuple(weights),
     )

@@ -12,6 +12,7 @@ class Joint:
     slug: str
     title: str
     statement: str
+    why: str
     validity: str
     source: str
 
@@ -24,6 +25,10 @@ TOGETHER = Joint(
         "report names the smallest set of requirements that no choice satisfies: take any one "
         "of them out and the rest can be built."
     ),
+    why=(
+        "Each two of these requirements can be built, all of them together cannot. Nobody sees it "
+        "by reading, and the contractor finds it out with the machine on the road."
+    ),
     validity="a clash is reported only when it is proved, with the rounding of the numbers granted",
     source="arithmetic; each relation in the finding names its own source",
 )
@@ -33,6 +38,10 @@ STATED_TWICE = Joint(
     statement=(
         "A property that is stated in two places, or in two units, is one property: some value "
         "must satisfy both, within the rounding of the written numbers."
+    ),
+    why=(
+        "Two values for one thing are two contracts. Each side works by the one that suits it, and "
+        "the difference is settled when the work is done."
     ),
     validity="also for a value and its soft conversion; the rounding of each is granted",
     source="arithmetic; NIST SP 811, appendix B, 2008, for the factors of conversion",

@@ -37,6 +37,11 @@ def one_thickness(
             "cutting segment"
         ),
         shape=Linear({f"{noun}.core": 1, f"{noun}.segment": -1}),
+        why=(
+            "A blade has two thicknesses: the core that the spacer touches, and the wider rim that "
+            "cuts. Where only one is given, the other is taken to be equal; if the figures then "
+            "clash, mostly core and rim were mixed up."
+        ),
         source="common practice, no source",
         validity=f"a job that gives the core or the cutting segment of the {name}, not both",
         applies=is_alone,

@@ -52,6 +52,7 @@ class Unassured:
 class Relation:
     """One tie: its statement in words, its shape, its source and where it is valid.
 
+    ``why`` says what a clash does on the road: common practice, no source.
     ``sentence`` puts the clash of single values into words: ``{groove_width}`` stands for what
     is written on ``groove.width`` and ``{found}`` for what the first variable would have to be;
     without one the report uses general words. Where ``about`` names variables, the relation has
@@ -67,6 +68,7 @@ class Relation:
     title: str
     statement: str
     shape: Shape
+    why: str
     source: str
     validity: str = "always"
     kind: Kind = "exact"

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from specwriter.reconcile.joint import JOINTS, Joint
 from specwriter.reconcile.registry import all_relations, relations_by_topic
 from specwriter.reconcile.relation import Relation
-from specwriter.report.relation_reasons import REASONS
 
 _CLASH = (
     "Change one of the requirements that the finding names. It says for each of them which value "
@@ -85,7 +84,7 @@ def _of_result(relation: Relation, some: Sequence[Relation]) -> Page:
 def _of_joint(joint: Joint) -> Page:
     sections = {
         "What holds": joint.statement,
-        "Why it matters": _reason(joint.slug),
+        "Why it matters": joint.why,
         "Where it is valid": _sentence(joint.validity),
         "How to settle it": _CLASH,
         "Sources": joint.source,
@@ -102,16 +101,11 @@ def _of_joint(joint: Joint) -> Page:
 def _sections(some: Sequence[Relation], settle: str) -> dict[str, str]:
     return {
         "What holds": _lines(_longest(each.statement for each in some)),
-        "Why it matters": _reason(some[0].slug),
+        "Why it matters": some[0].why,
         "Where it is valid": _lines(part for each in some for part in each.validity.split("; ")),
         "How to settle it": settle,
         "Sources": _lines(each.source for each in some),
     }
-
-
-def _reason(slug: str) -> str:
-    """The reason for a relation; a plain one where none has been written yet."""
-    return REASONS.get(slug, "What does not go together is built in one way and tested in another.")
 
 
 def _longest(texts: Iterable[str]) -> Iterator[str]:

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Linear, Relation
+from specwriter.reconcile.relations.blade import WHY
 
 STACK, COUNT, SPACING = "blade.stack", "blade.per_head", "groove.spacing"
 _SOURCE = (
@@ -34,6 +35,7 @@ RELATIONS = [
                 SPACING: lambda stack, at: stack / at[COUNT],
             },
         ),
+        why=WHY,
         source=_SOURCE,
         about=(COUNT,),
         validity="one blade a groove",
@@ -45,6 +47,7 @@ RELATIONS = [
         shape=Linear(
             {"equipment.head_width": 1, STACK: -1, SPACING: 1}, Interval(Fraction(0), None)
         ),
+        why=WHY,
         source=_SOURCE,
         about=(COUNT,),
         validity="one blade a groove; less than one spacing is left over at the ends",
@@ -56,6 +59,7 @@ RELATIONS = [
         shape=Linear(
             {"equipment.head_width": 1, STACK: -1, SPACING: -1}, Interval(None, Fraction(0))
         ),
+        why=WHY,
         source=_SOURCE,
         about=(COUNT,),
         validity="one blade a groove; less than one spacing is left over at the ends",

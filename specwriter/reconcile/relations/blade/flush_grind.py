@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.relations.blade import WHY
 
 RELATION = Relation(
     slug="flush-grind",
@@ -16,6 +17,7 @@ RELATION = Relation(
             "flush_grind.land": -1,
         }
     ),
+    why=WHY,
     source="geometry of blades and spacers on one arbor",
     validity="next generation concrete surface; its spacer is not the land between the grooves",
 )

@@ -8,6 +8,7 @@ from fractions import Fraction
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.relations.blade import WHY
 from specwriter.reconcile.requirement import cut_is_stated
 
 
@@ -26,6 +27,7 @@ _EQUAL = Relation(
     title="land and blade set disagree",
     statement="land width = spacer - (cutting segment - core)",
     shape=Linear(_SUM),
+    why=WHY,
     source="geometry: the rim overhangs the core on both sides",
     validity="a head with one kind of blade and one kind of spacer; no width of the cut is stated",
     sentence=(

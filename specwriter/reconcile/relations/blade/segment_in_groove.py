@@ -12,6 +12,10 @@ RELATION = Relation(
     title="groove width and cutting segment disagree",
     statement="the cutting segment is at most as thick as the groove is wide",
     shape=Linear({"groove.width": 1, "blade.segment": -1}, Interval(Fraction(0), None)),
+    why=(
+        "A saw cannot cut a slot that is narrower than its own rim. Where the groove "
+        "is narrower than the blade, no such groove can be cut with it."
+    ),
     source="geometry: a saw cut is at least as wide as the cutting rim",
     validity="saw-cut grooves",
     sentence=(

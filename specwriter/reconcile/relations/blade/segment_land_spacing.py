@@ -8,6 +8,7 @@ from fractions import Fraction
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.relations.blade import WHY
 from specwriter.reconcile.requirement import cut_is_stated
 
 
@@ -26,6 +27,7 @@ _EQUAL = Relation(
     title="cutting segment, land and spacing disagree",
     statement="spacing = cutting segment + land width",
     shape=Linear(_SUM),
+    why=WHY,
     source="geometry: the cutting segment, not the core, cuts the groove",
     validity="a head with one kind of blade and one kind of spacer; no width of the cut is stated",
     sentence=(

@@ -36,6 +36,11 @@ RELATION = Relation(
             WINDOW: lambda share, at: at[FAILED] * at[SPACING] / (1 - share) if share < 1 else None,
         },
     ),
+    why=(
+        "Each failed blade leaves one groove out along the whole window. A rule that "
+        "lets blades fail and a share that must be textured can only both stand if the "
+        "first does not use up the second."
+    ),
     source=(
         "geometry: a failed blade leaves one groove out of the window along its whole length; "
         "California DOT Standard Specifications 42-2, 2015: 95 percent of any 2 ft x 100 ft, "

@@ -8,6 +8,7 @@ from fractions import Fraction
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.relations.coverage import WHY
 from specwriter.reconcile.requirement import sources
 
 
@@ -34,6 +35,7 @@ def _relation(offset: bool) -> Relation:
             {"coverage.reach": 1, "conditions.lane_width": -1} | edges,
             Interval(Fraction(0), None),
         ),
+        why=WHY,
         source="geometry of strips side by side",
         validity="lanes that are textured over their full width",
         applies=_applies(offset),

@@ -8,6 +8,7 @@ from typing import Any
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation
+from specwriter.reconcile.relations.coverage import WHY
 from specwriter.reconcile.requirement import sources
 
 REACH = "coverage.reach"
@@ -78,6 +79,7 @@ def _relation(strips: bool) -> Relation:
             signs=_signs,
             inverses=inverses | ({STRIP: _strip} if strips else {}),
         ),
+        why=WHY,
         source="geometry of strips side by side",
         validity=f"passes of one head, with equal overlaps{strip}",
         applies=_applies(strips),

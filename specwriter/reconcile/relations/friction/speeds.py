@@ -8,6 +8,7 @@ from typing import Any, Literal
 
 from specwriter.reconcile.readers.friction import speaks_of
 from specwriter.reconcile.relation import Between, Function, Relation
+from specwriter.reconcile.relations.friction import WHY
 from specwriter.trade import friction
 
 TEXTURE, SPEED = "friction.profile_depth", "friction.other_speed"
@@ -53,6 +54,7 @@ def _relation(tyre: str) -> Relation:
             f"form, each by itself, give from the number at 40 mph, within {GRANTED}"
         ),
         shape=Between(_bound(tyre, -1), _bound(tyre, 1)),
+        why=WHY,
         source=f"{friction.SPEED_CONVERSION.source}; {friction.EXPONENTIAL.source}",
         validity=(
             "locked wheel and one tyre; the two models differ by more than 10 on a fine texture, "

@@ -10,6 +10,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers.friction import speaks_of
 from specwriter.reconcile.relation import Between, Function, Linear, Relation
+from specwriter.reconcile.relations.friction import WHY
 from specwriter.trade import friction
 
 RIBBED, SMOOTH, TEXTURE = "friction.ribbed", "friction.smooth", "friction.profile_depth"
@@ -54,6 +55,7 @@ RELATIONS = [
             f"from the ribbed tyre's and the profile depth, within {friction.SCATTER_OF_TYRES}"
         ),
         shape=Between(_bound(-1), _bound(1)),
+        why=WHY,
         source=friction.F60_OF_SKID_NUMBER.source,
         validity=friction.F60_OF_SKID_NUMBER.validity,
         kind="model",
@@ -68,6 +70,11 @@ RELATIONS = [
         title="the smooth tyre is asked for more friction than the ribbed one",
         statement=f"smooth tyre's number is at most the ribbed tyre's + {ABOVE}",
         shape=Linear({SMOOTH: 1, RIBBED: -1}, Interval(None, Fraction(ABOVE))),
+        why=(
+            "A ribbed tyre carries its own channels for the water, a smooth one needs those of "
+            "the surface, so it shows less. A limit the other way round is mostly two figures "
+            "interchanged."
+        ),
         source="memory, unverified: ribs give the water a way out, so the smooth tyre shows less",
         validity="locked wheel at one speed; deep grooves bring the two nearer to each other",
         kind="experience",

@@ -9,6 +9,11 @@ RELATION = Relation(
     title="clear gap and spacing disagree",
     statement="spacing, centre to centre = groove width + clear gap",
     shape=Linear({"groove.spacing": 1, "groove.width": -1, "groove.clear_gap": -1}),
+    why=(
+        "Spacing runs from centre to centre, the clear gap from edge to edge. Mixed "
+        "up, the grooves come closer or farther apart by a whole groove width, over "
+        "the whole job."
+    ),
     source=(
         "geometry: the clear gap is measured from edge to edge, the spacing from centre to centre"
     ),

@@ -14,6 +14,11 @@ RELATION = Relation(
     shape=Linear(
         {"groove.close_spacing": 1, "groove.least_spacing": -1}, Interval(Fraction(0), None)
     ),
+    why=(
+        "A share of a random pattern is to be closely spaced, so that it makes no "
+        "tone. Where no spacing of the pattern counts as close, that share cannot be "
+        "had."
+    ),
     source=(
         "arithmetic; Ohio DOT Construction and Material Specifications, section 511.20, 2010: 3/8 "
         "to 1-3/4 in, half of them under 1 in"

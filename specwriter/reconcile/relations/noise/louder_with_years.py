@@ -7,6 +7,7 @@ from fractions import Fraction
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers.noise import AGED, SOURCE
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.noise import WHY
 from specwriter.trade.sound import AGED_YEARS, AGEING, AGEING_DB
 
 _FACTORS = {AGED: 1, SOURCE: -1}
@@ -21,6 +22,7 @@ RELATION = Relation(
     ),
     shape=Linear(_FACTORS, Interval(_RISE, None)),
     nominal=Linear(_FACTORS, Interval(_RISE, _RISE)),
+    why=WHY,
     source=AGEING.source,
     validity=AGEING.validity,
     kind="model",

@@ -10,6 +10,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers import noise
 from specwriter.reconcile.relation import Function, Linear, Relation, Shape
+from specwriter.reconcile.relations.noise import WHY
 from specwriter.trade import sound
 
 _MPH = 0.44704
@@ -56,6 +57,7 @@ def _relation(variable: str, texture: str, *, off_speed: bool) -> Relation:
             "quietest, from memory, unverified"
         ),
         shape=_shape(variable, least, off_speed),
+        why=WHY,
         source="; ".join(sources),
         validity="; ".join(validity),
         kind="experience",

@@ -10,6 +10,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers import noise
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.noise import WHY
 from specwriter.trade import sound
 
 
@@ -34,6 +35,7 @@ def _relation(feet: Literal[25, 50]) -> Relation:
         ),
         shape=Linear(factors, Interval(offset - reach, offset + reach)),
         nominal=Linear(factors, Interval(offset - reach, offset - reach)),
+        why=WHY,
         source=sound.ROADSIDE.source,
         validity=f"{sound.ROADSIDE.validity}; two standard deviations are granted",
         kind="model",

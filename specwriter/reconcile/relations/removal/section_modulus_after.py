@@ -43,6 +43,10 @@ WITHIN = Relation(
     title="more is to be removed than the slab is thick",
     statement="depth of removal is at most the slab thickness",
     shape=Linear({SLAB: 1, CUT: -1}, Interval(Fraction(0), None)),
+    why=(
+        "A machine cannot remove more than is there. A figure of this size is mostly a "
+        "slip of the unit or of the decimal point."
+    ),
     source="geometry",
     applies=_applies,
 )
@@ -60,6 +64,11 @@ SHARE = Relation(
         inverses={SLAB: _slab, CUT: _cut},
         # The square root is a float; its rounding is granted.
         scatter=Fraction(1, 10**12),
+    ),
+    why=(
+        "The bending strength of a slab falls with the square of its thickness, so a "
+        "tenth less thickness is nearly a fifth less strength. A cap on removal that "
+        "allows it shortens the life of the pavement without anybody having decided so."
     ),
     source="mechanics: the section modulus of a rectangle goes with the square of its height",
     validity="a plain slab of even thickness; not the capacity of the pavement",

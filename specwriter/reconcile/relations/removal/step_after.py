@@ -22,6 +22,11 @@ RELATION = Relation(
         {"joint_match": 1, "conditions.existing_faulting": -1, "removal.depth": 1},
         Interval(Fraction(0), None),
     ),
+    why=(
+        "A step at a joint is ground away by lowering its high side. Where less may be "
+        "removed than the step is high, the rest of it stays, and the joint fails at "
+        "each test."
+    ),
     source="geometry: the high side of a joint is lowered by what is removed there, no more",
     validity="grinding; some joint is faulted at least as much as the stated mean",
     applies=_applies,

@@ -9,6 +9,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.governing_ride import bump_governed_by, localized_governed_by
 from specwriter.reconcile.readers.ride import BUMP, LOCALIZED
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.ride import WHY_STEPS, WHY_TWO_LIMITS
 from specwriter.reconcile.roughness_of_parts import STEP
 from specwriter.reconcile.stated_ride import has_step_limit
 from specwriter.trade.ride.bumps import BUMP_LENGTHS, LEAST_LOCALIZED, MOST_LOCALIZED
@@ -39,6 +40,7 @@ def _beside(template_is_looser: bool) -> Relation:
         statement=_WORDS,
         shape=Linear({output: 1, other: -factor}, Interval(None, None)),
         nominal=Linear({output: 1, other: -factor}),
+        why=WHY_TWO_LIMITS,
         source="project calculation: quarter-car of AASHTO R 43-13(2017), section 3.1.3, over "
         "single haversine bumps",
         validity="single bumps on an otherwise level surface; a screen, and no conversion",
@@ -65,6 +67,7 @@ def _of_a_step(judged: bool) -> Relation:
         ),
         shape=Linear({BUMP: 1, STEP: -1}, Interval(Fraction(0), None)),
         nominal=Linear({BUMP: 1, STEP: -1}) if judged else None,
+        why=WHY_STEPS,
         source=(
             "geometry; templates: Florida DOT Standard Specifications, 400-15.2.5.5 (0.3 in), "
             "UFGS 02753 (0.4 in)"

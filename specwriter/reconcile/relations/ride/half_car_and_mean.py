@@ -8,6 +8,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers.ride import HALF_CAR, ROUGHNESS
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.ride import WHY_TWO_LIMITS
 from specwriter.reconcile.roughness_of_parts import has_curl, has_steps
 from specwriter.reconcile.stated_ride import asks_for_half_car, most
 from specwriter.trade.ride.half_car import AT_MOST, OF_UNLIKE_PATHS, UNLIKE_PATHS
@@ -32,6 +33,10 @@ RELATIONS = [
         title="the half-car index is asked to be above the mean index",
         statement="half-car index (HRI) is at most the mean index (MRI) of the same two profiles",
         shape=Linear({HALF_CAR: 1, ROUGHNESS: -1}, Interval(None, Fraction(0))),
+        why=(
+            "The half-car index is never above the mean of the two wheel paths. A limit that has "
+            "it above can never decide, so it says nothing."
+        ),
         source=AT_MOST.source,
         validity=AT_MOST.validity,
         applies=_both,
@@ -45,6 +50,7 @@ RELATIONS = [
         ),
         shape=Linear({HALF_CAR: 1, ROUGHNESS: -_SHARE}, Interval(Fraction(0), None)),
         nominal=_ABOUT,
+        why=WHY_TWO_LIMITS,
         source=OF_UNLIKE_PATHS.source,
         validity=OF_UNLIKE_PATHS.validity,
         kind="model",

@@ -46,6 +46,11 @@ RELATION = Relation(
         signs=_signs,
         inverses={_EXISTING: _existing, IMPROVEMENT: _improvement},
     ),
+    why=(
+        "The existing roughness, the improvement and the limit are one sum. Where they "
+        "do not add up, the contractor meets one of them and fails the other on the "
+        "same lane."
+    ),
     source="arithmetic: the definition of an improvement in percent",
     validity="textures that are ground; the improvement counted from the existing MRI",
     applies=_is_ground,

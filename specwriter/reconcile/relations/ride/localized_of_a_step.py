@@ -11,6 +11,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.governing_ride import localized_governed_by
 from specwriter.reconcile.readers.ride import BASE, LOCALIZED
 from specwriter.reconcile.relation import Function, Relation, Unassured
+from specwriter.reconcile.relations.ride import WHY_STEPS
 from specwriter.reconcile.roughness_of_parts import ROUNDING, SMOOTHEST, STEP, has_joints, has_steps
 from specwriter.reconcile.shape import Values
 from specwriter.reconcile.stated_ride import has_step_limit
@@ -72,6 +73,7 @@ def _relation(judged: bool) -> Relation:
         ),
         shape=_over(0.0, _SCATTER, "at_least"),
         nominal=_over(SMOOTHEST, ROUNDING, "equal") if judged else None,
+        why=WHY_STEPS,
         source=(
             "project calculation: quarter-car of AASHTO R 43-13(2017), section 3.1.3, over a "
             "single step"

@@ -53,6 +53,11 @@ RELATION = Relation(
     ),
     shape=_shape(WORST_ERROR, "at_least"),
     nominal=_shape(0.0, "equal"),
+    why=(
+        "Every segment has a worst place. Where the localized limit lies near the "
+        "limit of the segment, half of the segments that just pass still go back to "
+        "the grinder."
+    ),
     source="project calculation: median over segments of 0.1 mi of random surfaces",
     validity=(
         "surfaces without single bumps; half of all segments have a worse place, the ratio moves "

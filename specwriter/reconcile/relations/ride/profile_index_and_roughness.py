@@ -9,6 +9,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers.ride import PROFILE, ROUGHNESS
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.ride import WHY_TWO_LIMITS
 from specwriter.reconcile.stated_ride import most
 from specwriter.trade.ride.profilograph import FITS, Fit
 
@@ -44,6 +45,7 @@ def _relation(fit: Fit, side: int) -> Relation:
         ),
         shape=Linear(factors, Interval(None, None)),
         nominal=Linear(factors, Interval(edge, edge)),
+        why=WHY_TWO_LIMITS,
         source="project calculation: profilograph and quarter-car over the same random profiles",
         validity=(
             "a screen for random surfaces of 40 to 160 in/mi; two standard errors are granted; "

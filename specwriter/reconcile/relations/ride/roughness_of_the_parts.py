@@ -72,6 +72,11 @@ def _relation(output: str, steps: bool, curl: bool, waves: bool, judged: bool) -
         statement=f"{_INDEXES[output]} is at least that of {words}",
         shape=shape,
         nominal=nominal if judged else None,
+        why=(
+            "Each step, each curled slab and each long wave that is allowed takes its part "
+            "of the ride. Where together they take all of it, a lane can pass each test "
+            "and fail the index."
+        ),
         source=(
             "project calculation: quarter-car of AASHTO R 43-13(2017), section 3.1.3, over equal "
             "steps and parabolic slabs"

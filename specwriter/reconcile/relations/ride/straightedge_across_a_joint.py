@@ -8,6 +8,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.governing_ride import step_governs_straightedge
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.ride import WHY_STEPS
 from specwriter.reconcile.roughness_of_parts import STEP
 
 _AT_LEAST = Linear({"straightedge.tolerance": 1, STEP: -1}, Interval(Fraction(0), None))
@@ -24,6 +25,7 @@ RELATION = Relation(
     statement="the gap under a straightedge across a joint is at least the step left there",
     shape=_AT_LEAST,
     nominal=_EQUAL,
+    why=WHY_STEPS,
     source=(
         "geometry: the edge lies on the high slab and stands off the low one by the step; Iowa "
         "DOT Standard Specifications, section 2317, April 2009: straightedge along and across"

@@ -11,6 +11,7 @@ from specwriter.reconcile.governing_ride import (
 )
 from specwriter.reconcile.readers.ride import ROUGHNESS
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.ride import WHY_TWO_LIMITS
 from specwriter.reconcile.requirement import sources
 from specwriter.reconcile.stated_ride import lies_within, most
 from specwriter.trade.ride import FOOT
@@ -45,6 +46,7 @@ RELATION = Relation(
         {"straightedge.tolerance": 1, ROUGHNESS: -GAP_PER_ROUGHNESS}, Interval(None, None)
     ),
     nominal=Linear({"straightedge.tolerance": 1, ROUGHNESS: -GAP_PER_ROUGHNESS}),
+    why=WHY_TWO_LIMITS,
     source="project calculation on random surfaces of three spectra",
     validity=(
         "a screen: straightedge and index answer different waves, and neither implies the other; "

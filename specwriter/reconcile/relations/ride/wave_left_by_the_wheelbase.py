@@ -69,6 +69,11 @@ RELATION = Relation(
     ),
     shape=_shape("at_least"),
     nominal=_shape("equal"),
+    why=(
+        "A grinding machine rides on the surface that it cuts. It goes up and down "
+        "with waves longer than itself and leaves them in the road, however often it "
+        "comes back."
+    ),
     source=(
         "project calculation: a machine that always cuts, its head 3 ft ahead of the rear wheels "
         "and front wheels spread over 4 ft; a real one leaves more"

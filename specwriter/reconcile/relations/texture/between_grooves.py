@@ -15,6 +15,10 @@ RELATION = Relation(
     title="the land does not have the texture depth that is asked for between the grooves",
     statement="texture depth between the grooves = texture of the land",
     shape=Linear({"texture_depth.between_grooves": 1, "texture_depth.land_texture": -1}),
+    why=(
+        "Between the grooves there is only the land, with the texture that it was "
+        "given when it was cast or ground. No groove beside it makes it rougher."
+    ),
     source="geometry: a reading that leaves the grooves out reads the land",
     validity="sawn grooves, measured on the strips between them",
     applies=_is_sawn,

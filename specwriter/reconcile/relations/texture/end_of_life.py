@@ -35,6 +35,11 @@ def _relation(texture: str, loss: Interval) -> Relation:
             {"texture_depth.end_of_life": 1, "texture_depth.initial": -1},
             Interval(-loss.high * _MM, -loss.low * _MM),
         ),
+        why=(
+            "Traffic wears the lands down. Where the texture at the start is hardly more "
+            "than that at the end of life, the surface is worn out years before it should "
+            "be."
+        ),
         source=PUBLISHED_LOSS.source,
         validity=PUBLISHED_LOSS.validity,
         kind="model",

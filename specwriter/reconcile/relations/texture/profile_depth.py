@@ -8,6 +8,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.readers.texture_depth import scale
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.relations.texture import WHY
 from specwriter.reconcile.requirement import sources
 from specwriter.trade.texture_depth import CONVERSION_SOURCES, LINES, Conversion
 
@@ -28,6 +29,7 @@ def _relation(slug: str, name: str, words: str, conversion: Conversion) -> Relat
         title="profile depth and the depth of the grooves do not go together",
         statement=f"texture depth of the patch = {words}",
         shape=Linear({name: -slope, "texture_depth": 1}, Interval(shift, shift)),
+        why=WHY,
         source=CONVERSION_SOURCES[conversion],
         validity=(
             "the named edition only: the editions disagree; a profile across grooves depends on "

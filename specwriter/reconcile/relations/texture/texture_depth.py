@@ -9,6 +9,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation, Unassured
 from specwriter.reconcile.relations.groove.trapezoid import is_trapezoid
+from specwriter.reconcile.relations.texture import WHY
 
 WIDTH, BOTTOM, DEPTH = "groove.width", "groove.width_at_bottom", "groove.depth"
 SPACING, LAND = "groove.spacing", "texture_depth.land_texture"
@@ -121,6 +122,7 @@ def _relation(output: str, trapezoid: bool, ground: bool) -> Relation:
         ),
         shape=_shape(output, trapezoid, "at_most") if ground else shape,
         nominal=shape if ground else None,
+        why=WHY,
         source=(
             "geometry: cross-section of the groove over the spacing, and what the lands add"
             + ("; an upper bound, because ridges break (common practice, no source)" * ground)

@@ -40,6 +40,11 @@ def _relation(conversion: Conversion) -> Relation:
             f"by the method that is named, {float(GRANTED_MM):g} mm more at most"
         ),
         shape=Linear({PATCH: 1, PROFILE: -slope}, span),
+        why=(
+            "Two limits on one surface, by two methods, pass for one requirement. Where "
+            "the patch asks for more than the profile, the surface that the profile "
+            "accepts is refused by the patch."
+        ),
         source=CONVERSION_SOURCES[conversion],
         validity="two limits for one surface; on grooves the scales differ by more",
         kind="model",

@@ -46,6 +46,11 @@ def _relation(graded: bool) -> Relation:
             value=onset,
             signs=lambda at: dict.fromkeys(at, None),
         ),
+        why=(
+            "On a film of water a tyre can lose the road. The relations say from which "
+            "speed it may, for one tyre and steady rain; a posted speed above that asks "
+            "for a second look at slope, texture and drainage."
+        ),
         source=f"{film.FILM_1979.source}; {hydroplaning.SPEED_1979.source}",
         validity=(
             "an indication, never a proof of safety, for steady rain on a plane surface and one "
