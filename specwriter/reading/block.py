@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from html import unescape
 from typing import Literal
 
@@ -24,8 +24,10 @@ class Piece:
     """A stretch of text of one form. ``form`` and ``thing`` are WordprocessingML, or empty.
 
     ``thing`` is the XML of a picture or another thing; the text is then ``OBJECT``. ``field`` is
-    the instruction of a field that counts pages; the text is then ``#``, for what it shows is
-    nothing that anybody wrote.
+    the instruction of a field that counts or refers; the text is what it shows, but ``#`` for a
+    count of pages, for that is nothing that anybody wrote. ``opens`` and ``closes`` name the
+    bookmarks that begin before the piece and end behind it. ``before`` is the form that it had in
+    another version where it then looked otherwise.
     """
 
     text: str
@@ -33,6 +35,21 @@ class Piece:
     state: State = "kept"
     thing: str = ""
     field: str = ""
+    opens: tuple[str, ...] = ()
+    closes: tuple[str, ...] = ()
+    before: str | None = None
+
+    def part(self, start: int, end: int) -> Piece:
+        """The piece from character ``start`` to ``end``; part of what a field shows is no field."""
+        if start == 0 and end == len(self.text):
+            return self
+        return replace(
+            self,
+            text=self.text[start:end],
+            field="",
+            opens=() if start else self.opens,
+            closes=self.closes if end == len(self.text) else (),
+        )
 
     @property
     def shown(self) -> str:

@@ -21,7 +21,8 @@ from specwriter.reading.block import (
 )
 from specwriter.reading.counting import Counting, Style, chain, styles_of
 from specwriter.reading.fault import ReadingFault
-from specwriter.reading.fields import Fields
+from specwriter.reading.fields import Fields, field_shown
+from specwriter.reading.joining import joined
 from specwriter.reading.margins import margins_of
 from specwriter.reading.package import DOCUMENT, read_package
 from specwriter.reading.symbols import symbol
@@ -43,7 +44,6 @@ _PASSING = frozenset(
         "smartTag",
         "sdtContent",
         "sdt",
-        "fldSimple",
         "customXml",
         "dir",
         "bdo",
@@ -57,6 +57,7 @@ _PARAGRAPH_LEFT_OUT = _CHANGES | {f"{W}sectPr"}
 _ROW_LEFT_OUT = frozenset(W + each for each in ("ins", "del", "trPrChange"))
 _EQUATIONS = (f"{M}oMath", f"{M}oMathPara")
 _NOTES = ("footnoteReference", "endnoteReference")
+_BOOKMARKS = (f"{W}bookmarkStart", f"{W}bookmarkEnd")
 _DEEPEST = 40
 
 View = Literal["new", "old", "both"]
@@ -66,7 +67,7 @@ View = Literal["new", "old", "both"]
 def read_word(content: bytes, view: View = "new") -> Text:
     """The blocks of a Word file; ``ReadingFault`` when it cannot be read.
 
-    Fields are read as what they show, but for those that count pages. ``both`` keeps every piece
+    A field is read as what it shows, a count of pages as a sign. ``both`` keeps every piece
     with its state and gives no numbers, since those differ between the two readings.
     """
     parts = read_package(content)
@@ -109,6 +110,7 @@ class Walker:
         self._levels = Counting(self._numbering)
         self._styles = styles_of(_root(parts, "word/styles.xml"))
         self._chains: dict[str, list[Style]] = {}
+        self._bookmarks: dict[str, str] = {}
         self._depth = 0
 
     def counting(self) -> Counting:
@@ -130,12 +132,17 @@ class Walker:
         mark = properties.find(f"{W}rPr") if properties is not None else None
         return replace(
             self._set(properties),
-            pieces=tuple(_joined(self._pieces(element, "kept", Fields()))),
+            pieces=tuple(self._joined(element)),
             section=self._section(properties),
             mark_form=self._inner(mark, _FORM_LEFT_OUT),
             mark=self._state(mark),
             before=self._before(properties),
         )
+
+    def _joined(self, paragraph: Element) -> Iterator[Piece]:
+        fields = Fields()
+        pieces = [*self._pieces(paragraph, "kept", fields), *fields.left()]
+        return joined(pieces)
 
     def _set(self, properties: Element | None) -> Paragraph:
         """An empty paragraph that is set in this way."""
@@ -188,9 +195,11 @@ class Walker:
             if child.tag == f"{W}r":
                 yield from self._run(child, state, fields)
             elif child.tag in _EQUATIONS:
-                yield Piece(OBJECT, "", state, self.namer.text(child))
-            elif child.tag == f"{W}fldSimple" and fields.counts_pages(child.get(f"{W}instr")):
-                yield Piece("#", "", state, field=child.get(f"{W}instr", ""))
+                yield from fields.keep(Piece(OBJECT, "", state, self.namer.text(child)))
+            elif child.tag == f"{W}fldSimple":
+                yield from self._simple_field(child, state, fields)
+            elif child.tag in _BOOKMARKS:
+                yield from fields.keep(self._bookmark(child))
             elif child.tag in _STATES:
                 self.tracked = True
                 # What is deleted inside an insertion stands in neither reading but the middle one.
@@ -198,6 +207,19 @@ class Walker:
                 yield from self._pieces(child, inner, fields)
             elif child.tag in _PASSING:
                 yield from self._pieces(child, state, fields)
+
+    def _simple_field(self, field: Element, state: State, fields: Fields) -> Iterator[Piece]:
+        result = [*self._pieces(field, state, Fields())]
+        for piece in field_shown(field.get(f"{W}instr", ""), result, state=state):
+            yield from fields.keep(piece)
+
+    def _bookmark(self, element: Element) -> Piece:
+        id = element.get(f"{W}id", "")
+        if element.tag == f"{W}bookmarkStart":
+            name = self._bookmarks[id] = element.get(f"{W}name", "")
+            return Piece("", opens=(name,))
+        name = self._bookmarks.get(id, "")
+        return Piece("", closes=(name,))
 
     def _run(self, run: Element, state: State, fields: Fields) -> Iterator[Piece]:
         properties = run.find(f"{W}rPr")
@@ -207,22 +229,24 @@ class Walker:
         for child in run:
             kind = child.tag.rpartition("}")[2]
             if kind == "fldChar":
-                if instruction := fields.take(child.get(f"{W}fldCharType")):
-                    yield Piece("#", form, state, field=instruction)
+                yield from fields.take(child.get(f"{W}fldCharType"), form, state)
             elif kind in ("instrText", "delInstrText"):
                 fields.instruct(child.text or "")
-            elif fields.hides:
-                continue
-            elif kind in ("t", "delText"):
-                if child.text:
-                    yield Piece(child.text.replace("\n", " "), form, state)
-            elif kind in _SIGNS:
-                if child.get(f"{W}type") not in ("page", "column"):
-                    yield Piece(_SIGNS[kind], form, state)
-            elif kind == "sym":
-                yield Piece(symbol(child.get(f"{W}font"), child.get(f"{W}char")), form, state)
-            elif child.tag in _THINGS or kind in _NOTES:
-                yield Piece(OBJECT, form, state, self.namer.text(child))
+            elif piece := self._piece(child, kind, form, state):
+                yield from fields.keep(piece)
+
+    def _piece(self, child: Element, kind: str, form: str, state: State) -> Piece | None:
+        """What an element of a run shows."""
+        if kind in ("t", "delText"):
+            return Piece((child.text or "").replace("\n", " "), form, state)
+        if kind in _SIGNS:
+            is_page_end = child.get(f"{W}type") in ("page", "column")
+            return None if is_page_end else Piece(_SIGNS[kind], form, state)
+        if kind == "sym":
+            return Piece(symbol(child.get(f"{W}font"), child.get(f"{W}char")), form, state)
+        if child.tag in _THINGS or kind in _NOTES:
+            return Piece(OBJECT, form, state, self.namer.text(child))
+        return None
 
     def _table(self, element: Element) -> Table:
         self._depth += 1
@@ -278,20 +302,3 @@ def _below(owner: Element, tag: str) -> Iterator[Element]:
             yield child
         elif child.tag in _PASSING:
             yield from _below(child, tag)
-
-
-def _joined(pieces: Iterator[Piece]) -> Iterator[Piece]:
-    """Neighbours of one form and state as one piece: an office program splits runs at will."""
-    last: Piece | None = None
-    for piece in pieces:
-        if last is None:
-            last = piece
-        elif (last.form, last.state) == (piece.form, piece.state) and not (
-            last.thing or piece.thing or last.field or piece.field
-        ):
-            last = Piece(last.text + piece.text, last.form, last.state)
-        else:
-            yield last
-            last = piece
-    if last is not None:
-        yield last

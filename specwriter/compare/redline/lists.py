@@ -10,6 +10,7 @@ from specwriter.compare.redline.apart import with_patterns_apart
 from specwriter.compare.text import Match, MatchedTable, Part, Rewritten
 from specwriter.reading import Paragraph, Text
 from specwriter.reading.block import paragraphs
+from specwriter.reading.counting import Counting
 from specwriter.reading.xml import Namer, W, parse, whole
 
 NUMBERING = "word/numbering.xml"
@@ -29,6 +30,7 @@ class Lists:
         self._old, self._new = (_nums(parts, self._namer) for parts in (old, new))
         self._abstracts = _abstracts(new, self._namer)
         self._old_abstracts = _abstracts(old, self._namer)
+        self._counting = Counting(_root(new))
         self._map: dict[str, str] = {}
         self._taken: set[str] = set()
         self._next = 1 + max((whole(each, 0) for each in self._new), default=0)
@@ -43,6 +45,13 @@ class Lists:
                 if was not in self._map and now not in self._taken:
                     self._map[was] = now
                     self._taken.add(now)
+
+    def shown(self, paragraph: Paragraph, *, is_old: bool = False) -> str:
+        """The number of the next paragraph of the redline, removed and added ones counted alike."""
+        if paragraph.list is None:
+            return ""
+        num, level = paragraph.list
+        return self._counting.next(self._map.get(num, "") if is_old else num, level)
 
     def fit(self, old: Paragraph, new: Paragraph) -> bool:
         """Whether a paragraph counts in the same list before and after."""

@@ -8,7 +8,9 @@ from xml.sax.saxutils import quoteattr
 
 from specwriter.compare.redline.lists import NUMBERING, Lists
 from specwriter.compare.redline.media import Media
+from specwriter.compare.redline.references import References
 from specwriter.compare.redline.revision import Author, Revisions
+from specwriter.compare.redline.survey import survey
 from specwriter.compare.redline.writer import Writer
 from specwriter.compare.text import TextMatch, compare_texts
 from specwriter.reading import Text, read_word
@@ -21,9 +23,9 @@ def redline(
 ) -> bytes:
     """A Word file with every change tracked: frame and looks are those of the new file.
 
-    Fields are written as what they show, but for those that count pages: a number that counts
-    itself anew among removed and added clauses would show neither version. Headers and footers
-    are marked; notes are those of the new file. ``texts`` saves reading and comparing again.
+    Captions, references and counts of pages stay fields where they show the same in every state of
+    the redline; other fields are written as what they show. Headers and footers are marked; notes
+    are those of the new file. ``texts`` saves reading and comparing again.
     Raises ``ReadingFault`` when a file cannot be read.
     """
     before, after, matched = texts or _read(old, new)
@@ -32,11 +34,12 @@ def redline(
     lists.learn(matched.parts)
     media.styles()
     revisions = Revisions(author)
-    body = Writer(revisions, lists, media).body(matched.parts)
+    references = survey(matched.parts, lists)
+    body = Writer(revisions, lists, media, references).body(matched.parts)
     names = {"w": W_NAME, "r": R_NAME, "mc": MC_NAME, **before.namespaces, **after.namespaces}
     parts[DOCUMENT] = _document(after, body, names).encode("utf-8")
     # A header has relations of its own, so an old picture there cannot be shown.
-    writer = Writer(revisions, lists, Media({}, {}))
+    writer = Writer(revisions, lists, Media({}, {}), References())
     for beside in matched.margins:
         if beside.part:
             root = "hdr" if beside.name.startswith("Header") else "ftr"

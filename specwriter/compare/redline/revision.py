@@ -43,6 +43,11 @@ class Revisions:
         inner = f"<w:pPr>{before}</w:pPr>"
         return f'<w:pPrChange w:id="{next(self._numbers)}"{self._who}>{inner}</w:pPrChange>'
 
+    def look(self, before: str) -> str:
+        """How a run looked before, as the form that it had."""
+        inner = f"<w:rPr>{before}</w:rPr>"
+        return f'<w:rPrChange w:id="{next(self._numbers)}"{self._who}>{inner}</w:rPrChange>'
+
     def move(self, side: Literal["moveFrom", "moveTo"], number: int) -> tuple[str, str]:
         """What stands before and behind the blocks of one side of a move."""
         id = next(self._numbers)

@@ -1,20 +1,17 @@
-"""Matched blocks → WordprocessingML with tracked changes.
-
-Text added at the very end of a paragraph is not told from an added paragraph mark, nor from text
-added at the start of the next paragraph, when it is rejected (found by trial, LibreOffice 7.4):
-there what comes stands before what goes, and the last word that stays is taken into the change.
-"""
+"""Matched blocks → WordprocessingML with tracked changes."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
-from specwriter.compare.redline.layout import Placed, laid_out
+from specwriter.compare.redline.layout import Placed
 from specwriter.compare.redline.lists import Lists
 from specwriter.compare.redline.media import Media
+from specwriter.compare.redline.references import References, without_fields
 from specwriter.compare.redline.revision import Change, Revisions
 from specwriter.compare.redline.runs import runs
+from specwriter.compare.redline.spans import arranged
 from specwriter.compare.text import (
     Added,
     Match,
@@ -25,24 +22,26 @@ from specwriter.compare.text import (
     Rewritten,
     Span,
 )
-from specwriter.compare.text.words import tokens
+from specwriter.compare.text.words import Kind
 from specwriter.reading import Cell, Paragraph, Piece, Row, Table
 
 
 class Writer:
     """Writes the body of a redline from top to bottom."""
 
-    def __init__(self, revisions: Revisions, lists: Lists, media: Media) -> None:
+    def __init__(
+        self, revisions: Revisions, lists: Lists, media: Media, references: References
+    ) -> None:
         self._revisions = revisions
         self._lists = lists
         self._media = media
+        self._references = references
 
     def body(self, parts: Iterable[Part]) -> str:
         """All parts, with the ends of moves around the blocks that moved."""
         texts: list[str] = []
         open_move, close = 0, ""
-        placed = laid_out(parts, self._lists)
-        for each, spans in zip(placed, _ordered(placed), strict=True):
+        for each, spans in arranged(parts, self._lists):
             part = each.part
             move = part.move if isinstance(part, Removed | Added) else 0
             side = -move if isinstance(part, Removed) else move
@@ -82,10 +81,14 @@ class Writer:
 
     def _span(self, span: Span) -> str:
         if span.kind == "equal":
-            return runs(span.pieces)
-        if span.kind == "removed":
-            return self._revisions.around("del", runs(self._old(span.pieces), deleted=True))
-        return self._revisions.around("ins", runs(span.pieces))
+            return self._runs(span.pieces, "equal")
+        return self._changed("del" if span.kind == "removed" else "ins", span.pieces)
+
+    def _runs(self, pieces: Iterable[Piece], kind: Kind, *, deleted: bool = False) -> str:
+        """The runs of some pieces; a bookmark of the old document is not written."""
+        bookmarks = {} if kind == "removed" else self._references.bookmarks
+        settled = self._references.settled(pieces, kind)
+        return runs(settled, deleted=deleted, bookmarks=bookmarks, look=self._revisions.look)
 
     def _old(self, pieces: Iterable[Piece]) -> Iterator[Piece]:
         for piece in pieces:
@@ -102,14 +105,14 @@ class Writer:
         if isinstance(part, Removed):
             properties = self._lists.old_properties(block.properties)
             block = replace(block, section="", properties=properties)
-        text = self._changed(change, block.pieces)
+        text = self._changed(change, without_fields(block.pieces))
         return self._paragraph(block, text, placed)
 
     def _changed(self, change: Change, pieces: Iterable[Piece]) -> str:
         if change in ("ins", "moveTo"):
-            return self._revisions.around(change, runs(pieces))
-        deleted = change == "del"
-        return self._revisions.around(change, runs(self._old(pieces), deleted=deleted))
+            return self._revisions.around(change, self._runs(pieces, "added"))
+        old = self._runs(self._old(pieces), "removed", deleted=change == "del")
+        return self._revisions.around(change, old)
 
     def _whole_table(self, table: Table, change: Change) -> str:
         rows = "".join(self._whole_row(row, change) for row in table.rows)
@@ -139,34 +142,6 @@ class Writer:
         return f"<w:tr>{_row_properties(row.new)}{cells}</w:tr>"
 
 
-def _ordered(placed: Sequence[Placed]) -> list[tuple[Span, ...]]:
-    """The spans of each paragraph that stays, in the order in which they are written."""
-    found: list[tuple[Span, ...]] = []
-    comes_behind = False
-    for each in reversed(placed):
-        part = each.part
-        spans: tuple[Span, ...] = ()
-        if isinstance(part, Match | Rewritten):
-            spans = getattr(part, "spans", ()) or (Span("equal", part.new.pieces),)
-            if comes_behind or each.mark == "ins":
-                spans = _with_a_safe_end(spans)
-        comes_behind = (bool(spans) and spans[0].kind == "added") or _is_added_paragraph(part)
-        found.append(spans)
-    return found[::-1]
-
-
-def _with_a_safe_end(spans: Sequence[Span]) -> tuple[Span, ...]:
-    """The spans so that none that comes stands at the end."""
-    ordered = with_a_word_before(spans)
-    if [span.kind for span in ordered[-2:]] == ["removed", "added"]:
-        return (*ordered[:-2], ordered[-1], ordered[-2])
-    return ordered
-
-
-def _is_added_paragraph(part: Part) -> bool:
-    return isinstance(part, Added) and isinstance(part.block, Paragraph)
-
-
 def _row_properties(row: Row) -> str:
     return f"<w:trPr>{row.properties}</w:trPr>" if row.properties else ""
 
@@ -174,22 +149,3 @@ def _row_properties(row: Row) -> str:
 def _cell(cell: Cell, text: str) -> str:
     properties = f"<w:tcPr>{cell.properties}</w:tcPr>" if cell.properties else ""
     return f"<w:tc>{properties}{text}</w:tc>"
-
-
-def with_a_word_before(spans: Sequence[Span]) -> tuple[Span, ...]:
-    """The spans, with the last word that stays taken into an addition at the very end."""
-    if len(spans) < 2 or spans[-1].kind != "added" or spans[-2].kind != "equal":
-        return tuple(spans)
-    stays, word = _without_last_word(spans[-2].pieces)
-    kept = (Span("equal", stays),) if stays else ()
-    added = Span("added", (*word, *spans[-1].pieces))
-    return (*spans[:-2], *kept, Span("removed", word), added)
-
-
-def _without_last_word(pieces: Sequence[Piece]) -> tuple[tuple[Piece, ...], tuple[Piece, ...]]:
-    last = pieces[-1]
-    words = tokens(last.text)
-    word = words[-1] if last.thing == "" else last.text
-    rest = last.text[: len(last.text) - len(word)]
-    stays = (*pieces[:-1], replace(last, text=rest)) if rest else tuple(pieces[:-1])
-    return stays, (replace(last, text=word),)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
+from specwriter.compare.text.form import with_looks_before
 from specwriter.compare.text.sequence import equal_stretches, gaps
 from specwriter.reading import Paragraph, Piece
 
@@ -58,17 +59,17 @@ def tokens(text: str) -> list[str]:
 def compare_words(old: Paragraph, new: Paragraph) -> tuple[Span, ...]:
     """The paragraph as spans; in each change what goes stands before what comes.
 
-    Equal spans carry the form of the new paragraph.
+    Equal spans carry the form of the new paragraph, and its look before where that changed.
     """
     was, now = tokens(old.text), tokens(new.text)
     before, after = _Cutter(old.pieces, was), _Cutter(new.pieces, now)
     keys = [_keys(was, before), _keys(now, after)]
     equal = _with_islands_taken_in(equal_stretches(*keys), was)
     spans: list[Span] = []
-    for (a, b, c, d), (_, _, e, f) in gaps(equal, len(was), len(now)):
+    for (a, b, c, d), (*kept, e, f) in gaps(equal, len(was), len(now)):
         spans += _span("removed", before.between(a, b))
         spans += _span("added", after.between(c, d))
-        spans += _span("equal", after.between(e, f))
+        spans += _span("equal", with_looks_before(before.between(*kept), after.between(e, f)))
     return tuple(spans)
 
 
@@ -123,19 +124,18 @@ class _Cutter:
         """The pieces from token ``first`` up to ``last``."""
         if first == last:
             return ()
-        return tuple(self._cut(self._starts[first], self._starts[last]))
+        return tuple(self._pieces_between(self._starts[first], self._starts[last]))
 
     def thing(self, token: int) -> str:
         """The picture at a token."""
         return "".join(likeness(piece) for piece in self.between(token, token + 1))
 
-    def _cut(self, start: int, end: int) -> Iterator[Piece]:
+    def _pieces_between(self, start: int, end: int) -> Iterator[Piece]:
         place = 0
         for piece in self._pieces:
             stop = place + len(piece.text)
             if place < end and stop > start:
-                text = piece.text[max(0, start - place) : end - place]
-                yield replace(piece, text=text)
+                yield piece.part(max(0, start - place), min(end, stop) - place)
             if stop >= end:
                 return
             place = stop

@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 from collections.abc import Callable
 from dataclasses import replace
+from zlib import crc32
 
 from specwriter.assemble.document import (
     Block,
@@ -53,6 +54,43 @@ def pair(seed: int) -> tuple[bytes, bytes]:
     old = _numbered(document(seed))
     new = edited(old, seed + 7919, random.Random(seed).randint(1, 9))
     return render_docx(old), render_docx(new)
+
+
+def referring_pair(seed: int) -> tuple[bytes, bytes]:
+    """Two editions whose paragraphs refer to clauses and tables, kept and changed ones alike."""
+    old = _numbered(document(seed))
+    new = edited(old, seed + 7919, random.Random(seed).randint(1, 9))
+    return render_docx(_referring(old)), render_docx(_referring(new))
+
+
+def _referring(document: Document) -> Document:
+    clauses = [clause for part in document.parts for clause in part.clauses]
+    tables = [each for clause in clauses for each in clause.blocks if isinstance(each, Table)]
+    targets = [(each.id, each.number) for each in clauses]
+    targets += [(each.id, str(each.number)) for each in tables]
+
+    def refer(block: Block) -> Block:
+        if not isinstance(block, Paragraph):
+            return block
+        # What a paragraph refers to hangs on its words alone, so that an edition keeps it.
+        chosen = crc32(block.runs[0].text.encode())
+        target, number = targets[chosen % len(targets)]
+        middle = Run(text=number, kind="reference", target=target)
+        return Paragraph(runs=(Run(text="See "), middle, Run(text=" for it. "), *block.runs))
+
+    return replace(
+        document,
+        parts=tuple(
+            replace(
+                part,
+                clauses=tuple(
+                    replace(clause, blocks=tuple(map(refer, clause.blocks)))
+                    for clause in part.clauses
+                ),
+            )
+            for part in document.parts
+        ),
+    )
 
 
 def _words(chance: random.Random, least: int, most: int) -> str:

@@ -8,7 +8,7 @@ from specwriter.compare.redline import redline
 from specwriter.reading.block import OBJECT
 from specwriter.workflow import check, draft
 from tests.compare.redline.accepting import lines
-from tests.compare.redline.generated import merged_pair, pair
+from tests.compare.redline.generated import merged_pair, pair, referring_pair
 from tests.compare.redline.office import needs_office, settled
 from tests.compare.redline.test_redline import AUTHOR, told
 from tests.support import EXAMPLES, patched, text_of
@@ -18,6 +18,9 @@ IN_ONE = 5
 PAIRS = 100
 TELLING = (12, 16, 17, 18, 20, 50, 1061, 1094, 1209)
 """Pairs that an office program once read otherwise, each by another of its habits."""
+
+REFERRING = (3003, 3004, 3007, 3009, 3010, 3012, 3027, 3034)
+"""The same for pairs in which clauses and tables are referred to."""
 
 
 def examples(folder: Path) -> tuple[bytes, bytes]:
@@ -45,6 +48,7 @@ def test_an_office_suite_accepts_to_the_new_and_rejects_to_the_old(tmp_path: Pat
     seeds = range(1000, 1000 + PAIRS, IN_ONE)
     pairs = {f"pair-{s}": merged_pair(range(s, s + IN_ONE)) for s in seeds}
     pairs |= {f"telling-{seed}": pair(seed) for seed in TELLING}
+    pairs |= {f"referring-{seed}": referring_pair(seed) for seed in REFERRING}
     pairs["example"] = examples(tmp_path)
     redlines = {name: redline(old, new, AUTHOR) for name, (old, new) in pairs.items()}
 
