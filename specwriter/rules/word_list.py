@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -16,12 +16,16 @@ from specwriter.rules.texts import entries, texts
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Flag:
-    """Words that say the same too little, why, and what says it better."""
+    """Words that say the same too little, why, and what says it better.
+
+    ``unless`` holds longer phrases in which the words are right.
+    """
 
     words: tuple[str, ...]
     kind: str
     reason: str
     better: str
+    unless: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,7 +44,13 @@ def flags() -> tuple[Flag, ...]:
 
     # Safe: the file is part of the program, and the loader makes plain data alone.
     entries: list[dict[str, Any]] = yaml.safe_load(_file().read_text("utf-8"))
-    return tuple(Flag(**{**entry, "words": tuple(entry["words"])}) for entry in entries)
+    return tuple(_flag(**each) for each in entries)
+
+
+def _flag(
+    words: list[str], kind: str, reason: str, better: str, unless: Iterable[str] = ()
+) -> Flag:
+    return Flag(words=tuple(words), kind=kind, reason=reason, better=better, unless=tuple(unless))
 
 
 def _file() -> Path:
@@ -54,17 +64,34 @@ def uses(text: str, kinds: tuple[str, ...] = ()) -> Iterator[Use]:
     """The flagged words in a text, of some kinds or of all; of two that overlap the longer."""
     pattern, by_words = _pattern()
     for found in pattern.finditer(text):
-        flag = by_words[" ".join(found.group().lower().split())]
-        if not kinds or flag.kind in kinds:
+        flag = by_words[plain(found.group())]
+        if flag is not None and (not kinds or flag.kind in kinds):
             yield Use(flag=flag, words=found.group(), start=found.start())
 
 
+def plain(words: str) -> str:
+    """Words as the list holds them: lower case, one space between them, a straight apostrophe."""
+    return " ".join(re.split(r"[\s-]+", words.lower().replace("’", "'")))
+
+
 @cache
-def _pattern() -> tuple[re.Pattern[str], dict[str, Flag]]:
-    by_words = {words.lower(): flag for flag in flags() for words in flag.words}
-    longest_first = sorted(by_words, key=len, reverse=True)
-    choices = "|".join(re.escape(words).replace(r"\ ", r"\s+") for words in longest_first)
+def _pattern() -> tuple[re.Pattern[str], dict[str, Flag | None]]:
+    """The words of the list with their entries; phrases in which they are right have none."""
+    listed: dict[str, Flag | None] = {words: each for each in flags() for words in each.words}
+    listed |= dict.fromkeys(words for each in flags() for words in each.unless)
+    longest_first = sorted(listed, key=len, reverse=True)
+    choices = "|".join(map(_choice, longest_first))
+    by_words = {plain(words.removesuffix(_NUMBER)): flag for words, flag in listed.items()}
     return re.compile(rf"(?<![\w-])(?:{choices})(?![\w-])", re.IGNORECASE), by_words
+
+
+_NUMBER = " #"
+
+
+def _choice(words: str) -> str:
+    """A pattern of words; what stands for a number is looked at and not taken."""
+    own = re.escape(words.removesuffix(_NUMBER)).replace(r"\ ", r"[\s-]+").replace("'", "['’]")
+    return own + (r"(?=\s+\.?\d)" if words.endswith(_NUMBER) else "")
 
 
 def flagged(
@@ -77,7 +104,7 @@ def flagged(
     found: dict[str, tuple[Flag, list[Evidence]]] = {}
     for text in entries(job) if names else texts(job):
         for use in uses(text.words, kinds):
-            _, places = found.setdefault(" ".join(use.words.lower().split()), (use.flag, []))
+            _, places = found.setdefault(plain(use.words), (use.flag, []))
             if text.path not in [each.path for each in places]:
                 places.append(text.evidence(use.start))
     return found

@@ -6,6 +6,7 @@ import re
 from pathlib import Path
 
 import pytest
+import yaml
 
 from specwriter.rules import all_rules, run_rules
 from specwriter.rules.wording import term_defined_again
@@ -110,3 +111,18 @@ def test_a_sound_text_raises_nothing(key: str, text: str) -> None:
     built = job("diamond_grinding", {"areas.mainline.testing.texture": {key: text}})
 
     assert [f"{each.slug}: {each.says}" for each in run_rules(built, RULES).findings] == []
+
+
+ROWS = yaml.safe_load((Path(__file__).parent / "flagged_words.yaml").read_text("utf-8"))
+
+
+def found_in(text: str) -> list[str]:
+    built = job("diamond_grinding", {"areas.mainline.testing.texture": {"remedy": text}})
+    return [f"{each.slug}: {each.says}" for each in run_rules(built, RULES).findings]
+
+
+@pytest.mark.parametrize("row", ROWS)
+def test_a_word_that_is_taught_is_found_where_it_is_vague_and_only_there(row: str) -> None:
+    told = ROWS[row]
+
+    assert "left" in told or (found_in(told["flagged"]) and found_in(told["sound"]) == [])

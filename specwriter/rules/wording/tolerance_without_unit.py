@@ -29,7 +29,7 @@ from specwriter.model import Job
 from specwriter.rules.rule import Rule
 from specwriter.rules.texts import matches
 
-_NUMBER = r"\d+(?:[-\s]?\d+/\d+|/\d+|\.\d+)?(?![\d/])"
+_NUMBER = r"\d+(?:[-\s]?\d+/\d+|/\d+|\.\d+)?(?!\d|/|\.\d)"
 _BARE = re.compile(
     rf"(?:±|\+/-)\s*{_NUMBER}(?!\s*[a-zA-Z%°\"])"
     rf"|\b(?:to )?within\s+{_NUMBER}(?=\s*$|\s*[.,;)]|\s+of\b)",
