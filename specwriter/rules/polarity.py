@@ -18,16 +18,23 @@ _ELSEWHERE = re.compile(
 """Places at which bare surface is commonly left."""
 
 _BARE = r"(?:unground|uncut|ungrooved|untextured|bare)\s+(?:\w+\s+){0,2}?"
-_THING = r"(?:surface|area|strip|pavement|concrete)s?"
+_THING = r"(?:surface|area|strip|gap|pavement|concrete)s?"
 _SURFACE = (
     rf"(?:{_BARE}{_THING}|{_THING}\s+(?:left\s+)?(?:unground|uncut|ungrooved|untextured|bare)"
     r"|holidays? between)"
 )
 _LIQUID = r"(?:the\s+)?(?:residue|slurry)"
-_GOES = r"(?:flow|run|drain|enter|be\s+discharged)"
-_PLACES = r"(?:gutter|drain|inlet|ditch|stream|open\s+lane|lane\s+in\s+use|wetland)s?"
+_GOES = r"(?:flow|run|drain|enter|reach|be\s+discharged)"
+_PLACES = (
+    r"(?:gutter|drain|inlet|catch\s+basin|sewer|ditch|stream|creek|river|waterway|wetland"
+    r"|open\s+lane|lane\s+in\s+use)s?"
+)
+_PUT = r"(?:discharge|wash|flush|sweep|blow|pump|drain)s?"
 _FEW = r"(?:\s+\w+){0,4}?\s+"
-_IS_ALLOWED = r"(?:is|are|be)\s+(?:allowed|permitted|tolerated|acceptable|accepted)"
+_IS_ALLOWED = (
+    r"(?:(?:shall|will|may|must)\s+)?(?:is|are|be)\s+"
+    r"(?:allowed|permitted|tolerated|acceptable|accepted)"
+)
 _ALLOW = r"(?:allow|permit|accept|tolerate)s?\s+"
 
 
@@ -51,6 +58,7 @@ SENSES = (
             rf"{_ALLOW}(?:\w+\s+){{0,3}}?{_SURFACE}",
             rf"{_SURFACE}{_FEW}{_IS_ALLOWED}",
             rf"{_SURFACE}{_FEW}(?:may|can)\s+(?:remain|stay|be\s+left|exist|occur)",
+            rf"leave\s+(?:\w+\s+){{0,2}}?{_SURFACE}\s+between\s+(?:the\s+)?passes",
         ),
         but_for=_ELSEWHERE,
     ),
@@ -60,10 +68,32 @@ SENSES = (
             rf"{_ALLOW}{_LIQUID}\s+to\s+{_GOES}\b[^.;:]*\b{_PLACES}",
             rf"{_LIQUID}\s+{_IS_ALLOWED}\s+to\s+{_GOES}\b[^.;:]*\b{_PLACES}",
             rf"{_LIQUID}\s+(?:may|can)\s+{_GOES}\b[^.;:]*\b{_PLACES}",
+            rf"let\s+{_LIQUID}\s+{_GOES}\b[^.;:]*\b{_PLACES}",
+            rf"{_PUT}\s+{_LIQUID}\s+(?:in)?to\s+(?:\w+\s+){{0,3}}?{_PLACES}",
+        ),
+    ),
+    Sense(
+        name="traffic on the residue",
+        pattern=_any_of(
+            r"open\w*\s[^.;:]*\b(?:lane|traffic)\b[^.;:]*\b(?:while|before)\s+" + _LIQUID,
+            rf"traffic\s+(?:may|can)\s+\w+\s+(?:on|over|through)\s+{_LIQUID}",
         ),
     ),
 )
 """What Maryland 509 (undated, as stored) permits by a lost negative, and its like."""
+
+_BESIDE = r"[^.;:]*\b(?:shoulder|slope|roadside|median|right[\s-]of[\s-]way)s?"
+_SPREAD = _any_of(
+    rf"spread\s+{_LIQUID}{_BESIDE}",
+    rf"{_LIQUID}\s+(?:(?:may|can|is\s+to)\s+be|is)\s+spread{_BESIDE}",
+)
+"""What a contract that has its residue hauled forbids."""
+
+
+def says_spread(text: str) -> int | None:
+    """Where a text lets residue be spread beside the road, counted from 0; else ``None``."""
+    found = _SPREAD.search(text)
+    return None if found is None or _NEGATION.search(text) else found.start()
 
 
 def permitted(text: str) -> Iterator[tuple[Sense, str]]:

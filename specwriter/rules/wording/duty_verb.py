@@ -1,7 +1,8 @@
 """A duty written in another way than the house writes it.
 
 Looks at
-    Texts of the job against the setting duty_verb: shall, must, or the imperative.
+    Texts of the job against the setting duty_verb: shall, must, or the imperative. A duty of the
+    contractor with will is written in none of these ways.
 
 Why it matters
     Where shall, must and the imperative stand side by side, readers take them for three grades of
@@ -20,6 +21,7 @@ How to settle it
 
 Sources
     FHWA Technical Advisory HIAM-20, Attachments 3 and 4, 2010: active, imperative; shall for duties
+    FHWA Technical Advisory HIAM-20, Attachment 4, 2010: will for what the agency does
     California DOT Standard Specifications 42-2, 2015: must for duties
 """
 
@@ -33,7 +35,7 @@ from specwriter.model import Job
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.rules.texts import texts
 
-_VERB = re.compile(r"\b(shall|must)\b", re.IGNORECASE)
+_VERB = re.compile(r"\b(?:shall|must)\b|(?<=\bcontractor )will\b", re.IGNORECASE)
 
 RULE = Rule(
     title="the duty is not written as the house writes it",

@@ -2,7 +2,8 @@
 
 Looks at
     Texts of the job that permit unground surface between passes while a limit or a coverage
-    forbids it, or that let residue flow to drains or open lanes.
+    forbids it, that let residue flow to drains or open lanes or traffic run on it, or that have it
+    spread beside the road while residue.regime has it hauled.
 
 Why it matters
     A "not" falls out in editing, and the sentence says the opposite. Whoever reads the words and
@@ -29,7 +30,7 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job
-from specwriter.rules.polarity import SENSES, permitted
+from specwriter.rules.polarity import SENSES, permitted, says_spread
 from specwriter.rules.rule import Rule, evidence
 from specwriter.rules.texts import Text, texts
 
@@ -40,8 +41,12 @@ RULE = Rule(
 )
 
 
+_SETTLE = ("put the negation back", "change the value")
+
+
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each text that permits what the job or every provision forbids."""
+    yield from _spread(job)
     for text in texts(job):
         for sense, sentence in permitted(text.words):
             values = list(_forbidden(job, text)) if sense is SENSES[0] else []
@@ -55,7 +60,21 @@ def check(job: Job) -> Iterator[Finding]:
             says = f"The text permits {sense.name}, and{against}."
             area = job.areas.get(text.area or "")
             at = [text.evidence(text.words.find(sentence)), *values]
-            yield RULE.finding(area, says, at, ("put the negation back", "change the value"))
+            yield RULE.finding(area, says, at, _SETTLE)
+
+
+def _spread(job: Job) -> Iterator[Finding]:
+    """Texts that spread what is to be hauled."""
+    if job.residue is None or job.residue.regime != "haul":
+        return
+    regime = evidence(job.residue, "regime", "residue regime")
+    for text in texts(job):
+        start = says_spread(text.words)
+        if start is not None:
+            says = (
+                "The text has the residue spread beside the road, and the residue regime is haul."
+            )
+            yield RULE.finding(None, says, [text.evidence(start), regime], _SETTLE)
 
 
 def _forbidden(job: Job, text: Text) -> Iterator[Evidence]:
