@@ -77,17 +77,35 @@ PROTECTION = Matter(
     looser=Burden("agency", "More of the agency's slab may be cut away."),
     other=Burden("check", "What must be left of the slab moved: check cover and thickness."),
 )
-MACHINE = Matter(
-    tighter=Burden(
-        "both", "Fewer machines qualify; a prescribed machine also moves risk to the agency."
-    ),
-    looser=Burden("both", "More machines qualify; the end result alone must now protect."),
+CAPACITY = Matter(
+    tighter=Burden("contractor", "Fewer machines qualify, so a suitable one must be found."),
+    looser=Burden("agency", "Lesser machines qualify: the end result alone must now protect."),
     other=Burden("check", "Other machines qualify: check that they can reach the result."),
     added=Burden(
-        "agency", "A prescribed machine or blade moves the risk of the end result to the agency."
+        "both", "Fewer machines qualify; asking for a machine also moves risk to the agency."
+    ),
+    removed=Burden("both", "Any machine qualifies: reaching the end result alone is the risk."),
+    touches="competition",
+)
+MACHINES_TOGETHER = Matter(
+    tighter=Burden("contractor", "Only one machine may work in a lane."),
+    looser=Burden("agency", "Several machines may work in a lane, and their textures can differ."),
+    other=CAPACITY.other,
+    added=Burden("contractor", "Machines that share a lane are now under a rule."),
+    removed=Burden("agency", "Machines that share a lane need not match any more."),
+    touches="competition",
+)
+PRESCRIBED = Matter(
+    tighter=Burden(
+        "both", "There is less choice of means; what is prescribed also moves risk to the agency."
+    ),
+    looser=Burden("both", "There is more choice of means; the end result alone must now protect."),
+    other=Burden("check", "Other means are prescribed: check that they can reach the result."),
+    added=Burden(
+        "agency", "A prescribed blade or method moves the risk of the end result to the agency."
     ),
     removed=Burden(
-        "contractor", "No machine is prescribed any more: reaching the end result is the risk."
+        "contractor", "The means are not prescribed any more: reaching the end result is the risk."
     ),
     touches="competition",
 )

@@ -11,6 +11,7 @@ from difflib import SequenceMatcher
 
 from specwriter.compare.burden import Burden
 from specwriter.compare.change import Sense
+from specwriter.compare.meaning import Bare
 
 _MODALS = {"may": 0, "can": 0, "should": 1, "will": 2, "shall": 2, "must": 2}
 _AGENCY = re.compile(
@@ -27,6 +28,8 @@ _REMEDIES: tuple[tuple[int, str, re.Pattern[str]], ...] = (
     ),
     (1, "a cut in pay", re.compile(r"\b(pay|paid|price|deduct|reduc|percent|\$)", re.I)),
 )
+_CUT = re.compile(r"\b(cut|deduct|reduc|with(hold|held)|penalt|less)", re.I)
+_PAID = re.compile(r"\b(price|paid|pays?)\b", re.I)
 _NONE = re.compile(r"^\s*(none|no remedy|no effect|accepted as is)\W*$", re.I)
 
 
@@ -83,3 +86,10 @@ def _harshness(text: str) -> tuple[int, str] | None:
     if re.search(r"\b(not|no|never|without)\b", text, re.I):
         return None
     return next(((rank, name) for rank, name, word in _REMEDIES if word.search(text)), None)
+
+
+def pay_reading(text: str) -> Bare:
+    """How a share or sum of pay in a remedy is read: a cut is harsher when more, pay when less."""
+    if _CUT.search(text):
+        return "at_least"
+    return "at_most" if _PAID.search(text) else "unordered"

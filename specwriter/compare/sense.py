@@ -2,40 +2,29 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
+import re
 
-from specwriter.compare.burden import Burden
 from specwriter.compare.change import Sense
-from specwriter.compare.duty import modal_sense, remedy_sense
+from specwriter.compare.duty import modal_sense, pay_reading, remedy_sense
 from specwriter.compare.leaf import Leaf
 from specwriter.compare.meaning import (
     ORDERED_CHOICES,
     PRESENCE,
     REMEDIES,
     UNKNOWN_WHEN_CHANGED,
-    Bare,
     entry_of,
     lookup,
 )
-from specwriter.compare.precision import comparable, difference, restated, unit_slip
-from specwriter.compare.wording import numbers_in, word_changes
+from specwriter.compare.sentence import judge_numbers
+from specwriter.compare.values import Judgement, judge_values
+from specwriter.compare.wording import word_changes
 from specwriter.model import Node
-from specwriter.quantity import Interval, Quantity
-from specwriter.quantity.printing import decimal_text
+from specwriter.quantity import Quantity
 
 Key = tuple[str, ...]
 
-
-@dataclass(frozen=True, slots=True)
-class Judgement:
-    """The sense of a change, its arithmetic or words, and what could be overlooked."""
-
-    sense: Sense
-    difference: str = ""
-    warning: str = ""
-    burden: Burden | None = None
-    """Who bears it, where the words say so and the matter alone does not."""
+_JOINTS = re.compile(r"[,;]| and ")
+"""Between the places of an exclusion."""
 
 
 def judge(key: Key, old: Leaf | Node | None, new: Leaf | Node | None) -> Judgement | None:
@@ -50,99 +39,10 @@ def judge(key: Key, old: Leaf | Node | None, new: Leaf | Node | None) -> Judgeme
     if old.written == new.written:
         return None
     if key[-1] == "order":
-        return Judgement(Sense.MOVED)
+        return Judgement(Sense.MOVED, warning="The steps of the work follow in another order.")
     if isinstance(old.value, Quantity) and isinstance(new.value, Quantity):
         return judge_values(old.value, new.value, lookup(key).bare)
     return _judge_words(key, old, new)
-
-
-def judge_values(old: Quantity, new: Quantity, bare: Bare) -> Judgement:
-    """How a written value changed; ``bare`` says how to read a value without a limit word."""
-    was, now = allowed(old, bare), allowed(new, bare)
-    if not comparable(old, new):
-        return Judgement(Sense.CHANGED, warning=_kind_warning(old, new))
-    apart = difference(old, new)
-    if restated(old, new, was, now):
-        return Judgement(Sense.RESTATED, apart)
-    warning = _slip_warning(old, new) if unit_slip(old, new) else ""
-    if bare == "fact" or (bare == "unordered" and old.form == new.form == "value"):
-        return Judgement(Sense.CHANGED, apart, warning)
-    return Judgement(_sense(old, new, was, now), apart or _other_form(old, new), warning)
-
-
-def allowed(quantity: Quantity, bare: Bare) -> Interval:
-    """The values that a requirement allows, with its bare form read as ``bare`` says."""
-    exact = quantity.interval
-    if quantity.form != "value":
-        return exact
-    return {
-        "at_most": Interval(None, exact.high),
-        "at_least": Interval(exact.low, None),
-    }.get(bare, exact)
-
-
-def _sense(old: Quantity, new: Quantity, was: Interval, now: Interval) -> Sense:
-    if "list" in (old.form, new.form):
-        return _sense_of_sets(
-            {amount.base for amount in old.amounts}, {amount.base for amount in new.amounts}
-        )
-    return sense_of_ranges(was, now)
-
-
-def _sense_of_sets(old: set[Fraction], new: set[Fraction]) -> Sense:
-    if new < old:
-        return Sense.TIGHTER
-    return Sense.LOOSER if old < new else Sense.MIXED
-
-
-def sense_of_ranges(old: Interval, new: Interval) -> Sense:
-    """Inside is tighter, outside is looser, the same width elsewhere is shifted, else mixed."""
-    if new.within(old):
-        return Sense.TIGHTER
-    if old.within(new):
-        return Sense.LOOSER
-    if _width(old) is not None and _width(old) == _width(new):
-        return Sense.SHIFTED
-    return Sense.MIXED
-
-
-def _width(interval: Interval) -> Fraction | None:
-    if interval.low is None or interval.high is None:
-        return None
-    return interval.high - interval.low
-
-
-def _other_form(old: Quantity, new: Quantity) -> str:
-    if old.form == new.form:
-        return ""
-    return f"{_FORMS[old.form]} became {_FORMS[new.form]}"
-
-
-_FORMS = {
-    "value": "a single value",
-    "range": "a range",
-    "tolerance": "a value with a tolerance",
-    "at_least": "a lower limit",
-    "at_most": "an upper limit",
-    "list": "a list of values",
-}
-
-
-def _slip_warning(old: Quantity, new: Quantity) -> str:
-    before, after = old.unit.symbol, new.unit.symbol
-    sentence = f"The number stands but its unit went from {before} to {after}"
-    if old.unit.offset or new.unit.offset:
-        return f"{sentence}: another temperature."
-    times = new.unit.factor / old.unit.factor
-    if times >= 1:
-        return f"{sentence}: {decimal_text(times, Fraction(1, 100), trim=True)} times as much."
-    part = decimal_text(1 / times, Fraction(1, 100), trim=True)
-    return f"{sentence}: as little as one part in {part}."
-
-
-def _kind_warning(old: Quantity, new: Quantity) -> str:
-    before, after = (each.dimension.replace("_", " ") for each in (old, new))
-    return f"The two values measure different things: {before} and {after}."
 
 
 def _judge_words(key: Key, old: Leaf, new: Leaf) -> Judgement:
@@ -167,25 +67,21 @@ def _is_choice(text: str) -> bool:
 
 
 def _judge_text(key: Key, old: str, new: str) -> Judgement:
-    """A sentence: by its numbers when only numbers differ, else by its words."""
+    """A sentence: by its words of duty, by its numbers when only numbers differ, else by words."""
     words, warning = word_changes(old, new)
     if modal := modal_sense(old, new):
         return Judgement(modal[0], modal[2], warning, modal[1])
     if key[-1] in REMEDIES and (harsher := remedy_sense(old, new)):
         return Judgement(harsher[0], "; ".join(filter(None, (harsher[1], words))), warning)
-    was, now = numbers_in(old), numbers_in(new)
-    bare = lookup(key).bare
-    if was.frame != now.frame or bare not in ("at_most", "at_least"):
-        return Judgement(Sense.REWORDED, words, warning)
-    judged = [
-        judge_values(a, b, bare)
-        for a, b in zip(was.values, now.values, strict=True)
-        if a.text != b.text
-    ]
-    senses = {each.sense for each in judged} - {Sense.RESTATED} or {Sense.RESTATED}
-    sense = senses.pop() if len(senses) == 1 else Sense.MIXED
-    return Judgement(
-        sense,
-        "; ".join(each.difference for each in judged if each.difference),
-        " ".join(each.warning for each in judged if each.warning),
-    )
+    if key[-1] == "exclusions" and (sense := _sense_of_parts(old, new)):
+        return Judgement(sense, words, warning)
+    bare = pay_reading(old) if key[-1] in REMEDIES else lookup(key).bare
+    return judge_numbers(old, new, bare) or Judgement(Sense.REWORDED, words, warning)
+
+
+def _sense_of_parts(old: str, new: str) -> Sense | None:
+    """Tighter when only some of the places left out stay out, looser when others join them."""
+    was, now = ({each.strip() for each in _JOINTS.split(text.casefold())} for text in (old, new))
+    if now < was:
+        return Sense.TIGHTER
+    return Sense.LOOSER if was < now else None

@@ -22,6 +22,10 @@ _NUMBER = re.compile(
     r"(?<![\w./])(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?:-\d+/\d+|/\d+)?"
     rf"(?:\s*(?:{_UNITS}))?(?![\w/])"
 )
+_ORDINALS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_EVERY = re.compile(rf"\b(every|each)\s+({'|'.join(_ORDINALS)})\b", re.I)
+"""``every tenth joint`` counts joints as ``every 10 ft`` does feet."""
+
 _LONGEST = 6
 """Runs of more changed words than this are left to the reader."""
 
@@ -45,8 +49,12 @@ def numbers_in(text: str) -> Numbers:
             return match[0]
         return "#"
 
-    frame = " ".join(_NUMBER.sub(take, text).split())
+    frame = " ".join(_NUMBER.sub(take, _EVERY.sub(_in_digits, text)).split())
     return Numbers(frame, tuple(values))
+
+
+def _in_digits(match: re.Match[str]) -> str:
+    return f"{match[1]} {_ORDINALS.index(match[2].lower()) + 2}"
 
 
 def word_changes(old: str, new: str) -> tuple[str, str]:

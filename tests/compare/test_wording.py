@@ -38,7 +38,8 @@ def test_changed_words_are_told_and_duties_pointed_out(
         ("lots of 5, then 6", "lots of #, then #", ["5", "6"]),
         ("1/0 in", "1/0 in", []),
         ("ASTM E965", "ASTM E965", []),
-        ("every tenth joint", "every tenth joint", []),
+        ("every tenth joint", "every # joint", ["10"]),
+        ("the tenth joint", "the tenth joint", []),
     ],
 )
 def test_values_are_found_in_a_sentence(text: str, frame: str, values: list[str]) -> None:

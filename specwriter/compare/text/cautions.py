@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from specwriter.compare.sense import judge_values
+from specwriter.compare.values import judge_values
 from specwriter.compare.wording import numbers_in
 
 _METHOD = re.compile(
