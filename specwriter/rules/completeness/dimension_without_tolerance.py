@@ -41,6 +41,7 @@ RULE = Rule(
     basis="practice",
     gap=True,
     base="complete/diamond_grinding",
+    quiet_after=("random-pattern-incomplete",),
 )
 
 

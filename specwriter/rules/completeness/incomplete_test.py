@@ -76,4 +76,6 @@ def check(job: Job) -> Iterator[Finding]:
 def _missing(each: Required, test: Test) -> dict[str, str]:
     """Key → name of what the test leaves open."""
     method = {} if each.has_method or test.method or test.device else {"method": "method"}
+    if test.statistic == "share" and test.share is None:
+        method |= {"share": "share that must pass"}
     return method | {key: name for key, name in _CELLS.items() if getattr(test, key) is None}

@@ -1,8 +1,8 @@
 """Half of what says how a random pattern is mixed.
 
 Looks at
-    Random patterns that give a limit for close spacings and no share of them, or a share and no
-    limit.
+    Random patterns that give one spacing and no range, or a limit for close spacings and no share
+    of them, or a share and no limit.
 
 Why it matters
     Half of the spacings under what, or how many under 1 in? A head of all wide spacings passes a
@@ -36,8 +36,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from specwriter.diagnostic import Finding, Grade
+from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job
+from specwriter.model.texture import Groove
 from specwriter.rules.rule import Rule, evidence, given
 
 RULE = Rule(
@@ -54,6 +55,9 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for each pattern with one of the two values."""
     for area in job.areas.values():
         groove = given(area.groove)
+        if groove.pattern == "random" and groove.spacing and groove.spacing.form != "range":
+            yield RULE.finding(area, *_one_spacing(groove))
+            continue
         if (groove.close_spacing is None) is (groove.close_share is None):
             continue
         has, lacks = "close_spacing", "close_share"
@@ -63,3 +67,9 @@ def check(job: Job) -> Iterator[Finding]:
         says = f"The {names[has]} is {getattr(groove, has)}, and no {names[lacks]} is given."
         at = [evidence(groove, has, names[has])]
         yield RULE.finding(area, says, at, (f"give the {names[lacks]} (groove.{lacks})",))
+
+
+def _one_spacing(groove: Groove) -> tuple[str, list[Evidence], tuple[str, ...]]:
+    says = f"The pattern is random, and the spacing is {groove.spacing} and no range."
+    at = [evidence(groove, "spacing", "groove spacing"), evidence(groove, "pattern", "pattern")]
+    return says, at, ("give the smallest and the largest spacing", "pattern: uniform")

@@ -13,7 +13,7 @@ Conflict
 
 Settled
     trial_section: {required: false}
-    pay_items.grinding.includes: [water and blades, residue collection and spreading]
+    pay_items.grinding.includes: [water and blades, residue, tests]
 
 How to settle it
     Say that none is required, or give its length, lead, tries and payment. It is judged by the

@@ -2,7 +2,7 @@
 
 Looks at
     Depth and spacing of square runway grooves about a quarter inch wide, against 3/16 to 5/16 in
-    deep and 35 to 38.1 mm apart.
+    deep and 1-3/8 to 1-1/2 in apart, with 2 mm to either side.
 
 Why it matters
     Width, depth and spacing of this pattern were tested together. Shallower or wider apart it
@@ -35,8 +35,11 @@ from specwriter.rules.rule import Rule, evidence, given
 _WIDE = parse("5 mm to 8 mm").interval
 """Widths with a nominal value of 6 mm or 1/4 in."""
 
-_SPACING, _DEPTH = parse("34.9 mm to 38.1 mm").interval, parse("4 mm to 8 mm").interval
-"""UFC 3-260-02, ch. 21, 2001, both columns together, and AC 150/5320-12C, 1997 (memory)."""
+_SPACING, _DEPTH = parse("33 mm to 40 mm").interval, parse("4 mm to 8 mm").interval
+"""UFC 3-260-02, ch. 21, 2001, both columns together, and AC 150/5320-12C, 1997 (memory).
+
+The spacing has 2 mm to either side for tolerances that straddle it (common practice, no source).
+"""
 
 RULE = Rule(
     title="the runway groove is none of the published patterns",

@@ -45,6 +45,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="published",
     needs=("friction.measure", "friction.at_least"),
+    quiet_after=("locked-wheel-on-runway",),
 )
 
 _HIGHEST = Fraction("1.2")

@@ -36,6 +36,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="published",
     needs=("noise.measure", "noise.at_most"),
+    quiet_after=("noise-measure-and-method",),
 )
 
 _AT_ROADSIDE = {"25 ft": 21.9, "50 ft": 28.5}

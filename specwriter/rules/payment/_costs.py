@@ -53,11 +53,24 @@ def costs(job: Job) -> Iterator[Cost]:
             because = Evidence(path=f"sequence.{index}", label="step of the work", written=step)
             yield Cost(name="pavement marking", words=r"marking|stripe|striping", because=because)
             break
+    yield from _tests(job)
     for area in job.areas.values():
         if area.coverage is not None and area.coverage.feathering is not None:
             because = evidence(area.coverage, "feathering", "feathering")
             yield Cost(name="feathering", words=r"feather|transition|taper", because=because)
             break
+
+
+def _tests(job: Job) -> Iterator[Cost]:
+    """The tests that the contractor makes, once for the job."""
+    for area in job.areas.values():
+        ride = area.smoothness.test if area.smoothness else None
+        for test in (*area.testing.values(), *([ride] if ride else [])):
+            if test.by == "contractor":
+                because = evidence(test, "by", "who tests")
+                words = r"test|profil|quality|measurement"
+                yield Cost(name="tests of the contractor", words=words, because=because)
+                return
 
 
 def same_cost(one: str, other: str) -> bool:

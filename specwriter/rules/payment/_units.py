@@ -47,6 +47,11 @@ def pay_unit(text: str) -> Unit | None:
     return None
 
 
+def is_lump_sum(text: str) -> bool:
+    """True for an item that is paid as a whole."""
+    return re.fullmatch(r"LS|L\.S\.|lump[- ]sum", text.strip(), re.IGNORECASE) is not None
+
+
 def units_named(text: str) -> list[Unit]:
     """The units that a sentence names in full words, such as ``square yards``."""
     found = (pay_unit(match[0]) for match in _NAMED.finditer(text))

@@ -1,9 +1,9 @@
 """A cost that the job brings and no price holds.
 
 Looks at
-    Traffic control, night lighting, slab repairs, joint resealing, marking, loops, markers and
-    feathering, where the facts of the job bring them; and whether a list of included or excluded
-    work or a pay item names them.
+    Traffic control, night lighting, slab repairs, joint resealing, marking, loops, markers,
+    feathering and the tests of the contractor, where the facts of the job bring them; and whether
+    a list of included or excluded work or a pay item names them.
 
 Why it matters
     Every cost has exactly one home: its own pay item, the price of another, or a section that pays
@@ -14,7 +14,7 @@ Conflict
 
 Settled
     conditions.loop_detectors: true
-    pay_items.grinding.includes: [water and blades, residue, protection of detector loops]
+    pay_items.grinding.includes: [water, residue, tests, protection of detector loops]
 
 How to settle it
     Name each cost in the includes or the excludes of a pay item, or give it an item of its own.

@@ -9,11 +9,11 @@ Why it matters
     without it, the agency expects it.
 
 Conflict
-    pay_items.grinding.includes: [water and blades, joint resealing]
+    pay_items.grinding.includes: [water and blades, tests, joint resealing]
     pay_items.grinding.excludes: [traffic, slab repairs, resealing of joints, marking]
 
 Settled
-    pay_items.grinding.includes: [water and blades]
+    pay_items.grinding.includes: [water and blades, tests]
     pay_items.grinding.excludes: [traffic, slab repairs, resealing of joints, marking]
 
 How to settle it

@@ -10,11 +10,11 @@ Why it matters
 
 Conflict
     pay_items.grinding.name: Re-Grinding of Concrete Pavement
-    pay_items.grinding.includes: [water and blades, "what Regrinding of Concrete Pavement needs"]
+    pay_items.grinding.includes: [water, tests, "what Regrinding of Concrete Pavement needs"]
 
 Settled
     pay_items.grinding.name: Re-Grinding of Concrete Pavement
-    pay_items.grinding.includes: [water and blades, "what Re-Grinding of Concrete Pavement needs"]
+    pay_items.grinding.includes: [water, tests, "what Re-Grinding of Concrete Pavement needs"]
 
 How to settle it
     Copy the name from the agency's item list, everywhere.

@@ -11,7 +11,7 @@ Why it matters
 
 Conflict
     pay_items.resealing: {name: Joint Resealing, unit: LF, measured_as: length of joint}
-    pay_items.grinding.includes: [water and blades, joint resealing]
+    pay_items.grinding.includes: [water and blades, tests, joint resealing]
     pay_items.grinding.excludes: [traffic control, slab repairs, pavement marking]
 
 Settled
@@ -34,13 +34,13 @@ from specwriter.model import Job
 from specwriter.model.contract import PayItem
 from specwriter.rules.payment._areas import paid_areas
 from specwriter.rules.payment._costs import same_cost
+from specwriter.rules.payment._units import pay_unit
 from specwriter.rules.rule import Rule, evidence
 
 RULE = Rule(
     title="the same work is paid twice",
     grade=Grade.CONFLICT,
     basis="published",
-    quiet_after=("pay-item-not-used",),
     base="complete/diamond_grinding",
 )
 
@@ -63,7 +63,8 @@ def check(job: Job) -> Iterator[Finding]:
 
 def _shared(own: PayItem, other: PayItem) -> Iterator[Finding]:
     """Work that an item which pays for no area includes, and another item too."""
-    if own.id == other.id:
+    unit = pay_unit(own.unit)
+    if own.id == other.id or (unit is not None and unit.dimension == "area"):
         return
     for index, text in enumerate(own.includes):
         for number, same in enumerate(other.includes):

@@ -27,11 +27,12 @@ Sources
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.quantity import Unit
-from specwriter.rules.payment._units import kinds_named, pay_unit, units_named
+from specwriter.rules.payment._units import is_lump_sum, kinds_named, pay_unit, units_named
 from specwriter.rules.prose import listed
 from specwriter.rules.rule import Rule, evidence
 
@@ -43,10 +44,13 @@ RULE = Rule(
 )
 
 
+_LUMP = Unit("LS", "lump sum", Fraction(1), "both")
+
+
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each pay item whose measuring rule names another unit or kind of quantity."""
     for item in job.pay_items.values():
-        unit = pay_unit(item.unit)
+        unit = pay_unit(item.unit) or (_LUMP if is_lump_sum(item.unit) else None)
         if unit is None or item.measured_as is None:
             continue
         if measured := _measured(item.measured_as, unit):

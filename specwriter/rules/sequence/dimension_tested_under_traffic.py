@@ -32,7 +32,10 @@ from specwriter.model import Job
 from specwriter.model.results import Test
 from specwriter.rules.rule import Rule, evidence
 
-_TESTS = ("texture", "groove_width", "groove_depth", "groove_spacing", "land_width", "ridge_height")
+_TESTS = (
+    *("texture", "groove_width", "groove_depth", "groove_spacing", "land_width", "ridge_height"),
+    *("coverage", "joint_match", "edge_ridge"),
+)
 _LATE = re.compile(
     r"\bafter (?:(?!before\b)\w+ ){0,4}?(?:open\w*|(?:under|given to|released? to) traffic)",
     re.IGNORECASE,

@@ -17,7 +17,7 @@ How to settle it
     Correct the kind of pavement or the place.
 
 Sources
-    common practice, no source: road and airfield pavements are specified apart
+    common practice, no source: road, deck and airfield pavements are specified apart
 """
 
 from __future__ import annotations
@@ -42,13 +42,15 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for each area that cannot lie on that kind of pavement."""
     pavement = given(job.conditions.pavement)
     for area in job.areas.values():
-        if not _apart(pavement, area.place in AIRFIELD):
+        if not _apart(pavement, area.place):
             continue
         says = f"The place is a {words(area.place)}, and the pavement {words(pavement)}."
         at = [evidence(area, "place", "place"), evidence(job.conditions, "pavement", "pavement")]
         yield RULE.finding(area, says, at, ("correct the kind of pavement", "correct the place"))
 
 
-def _apart(pavement: str, flies: bool) -> bool:
+def _apart(pavement: str, place: str) -> bool:
     """True when the pavement cannot lie there; plain names are used for both kinds of place."""
-    return pavement == "bridge_deck_concrete" if flies else pavement.startswith("airfield")
+    if pavement == "bridge_deck_concrete":
+        return place != "bridge_deck"
+    return pavement.startswith("airfield") and place not in AIRFIELD

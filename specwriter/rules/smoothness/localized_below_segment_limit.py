@@ -40,6 +40,7 @@ RULE = Rule(
     basis="arithmetic",
     needs=("smoothness.limit", "smoothness.localized.limit"),
     quiet_after=("index-instrument", "index-unit"),
+    slip=True,
 )
 
 

@@ -60,6 +60,7 @@ RULE = Rule(
     basis="practice",
     echo=True,
     slip=True,
+    by_site=True,
 )
 
 

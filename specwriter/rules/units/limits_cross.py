@@ -42,6 +42,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="arithmetic",
     needs=("texture_depth",),
+    slip=True,
 )
 
 

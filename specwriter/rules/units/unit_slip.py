@@ -68,6 +68,9 @@ _USUAL: dict[str, Interval] = {
         "straightedge.length": "8 ft to 25 ft",
         "equipment.head_width": "1 ft to 8 ft",
         "equipment.wheelbase": "8 ft to 30 ft",
+        "removal.cover_after": "1 in to 6 in",
+        "coverage.edge_offset": "1 in to 5.5 ft",
+        "groove.alignment": "1/4 in to 3 in",
         "texture_depth.at_least": "0.2 mm to 3 mm",
         "texture_depth.at_most": "0.2 mm to 4 mm",
         "texture_depth.single_at_least": "0.2 mm to 3 mm",
@@ -81,7 +84,7 @@ RULE = Rule(
     title="the value fits another unit",
     grade=Grade.CAUTION,
     basis="practice",
-    quiet_after=("index-unit",),
+    quiet_after=("index-unit", "runway-edge-strip"),
     echo=True,
     slip=True,
 )
