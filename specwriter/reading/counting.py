@@ -12,6 +12,8 @@ from specwriter.reading.xml import W, value, whole
 _ROMAN = ((10, "x"), (9, "ix"), (5, "v"), (4, "iv"), (1, "i"))
 _HUNDREDS = ((1000, "m"), (900, "cm"), (500, "d"), (400, "cd"), (100, "c"), (90, "xc"), (50, "l"))
 _LEVELS = 9
+_BUILT_IN = re.compile(r"(?:heading|toc) \d|caption|header|footer|title|subtitle", re.I)
+"""Styles that one office program writes with a capital letter, and another without."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,8 +46,9 @@ def styles_of(root: Element | None) -> dict[str, Style]:
 def _style(element: Element) -> Style:
     level = value(element, "pPr", "numPr", "ilvl")
     outline = value(element, "pPr", "outlineLvl")
+    name = value(element, "name") or ""
     return Style(
-        name=value(element, "name") or "",
+        name=name.lower() if _BUILT_IN.fullmatch(name) else name,
         based_on=value(element, "basedOn"),
         num=value(element, "pPr", "numPr", "numId"),
         level=None if level is None else whole(level, 0),
@@ -72,6 +75,7 @@ class Counting:
         self._overrides: dict[tuple[str, int], int] = {}
         self._counts: dict[str, list[int | None]] = {}
         self._begun: set[tuple[str, int]] = set()
+        self._running: dict[str, str] = {}
         if root is not None:
             self._read(root)
 
@@ -94,6 +98,17 @@ class Counting:
     def level_of_style(self, num: str, style: str) -> int:
         """The level that a style takes in a counting that names it."""
         return self._styles.get((self._abstract.get(num, ""), style), 0)
+
+    def running(self, num: str) -> str:
+        """The list that a paragraph of this list counts on from, or the list itself.
+
+        An office program may give every item a list of its own that starts nothing anew.
+        """
+        abstract = self._abstract.get(num, "")
+        starts = any(each == num for each, _ in self._overrides)
+        if starts or abstract not in self._running:
+            self._running[abstract] = num
+        return self._running[abstract]
 
     def next(self, num: str, level: int) -> str:
         """The number of the next paragraph of a counting; empty for a bullet or no counting."""

@@ -73,7 +73,13 @@ def _merged(waiting: list[Paragraph]) -> Paragraph:
 def _numbered(paragraph: Paragraph, counting: Counting) -> Paragraph:
     if paragraph.list is None:
         return paragraph
-    return replace(paragraph, label=counting.next(*paragraph.list))
+    num, level = paragraph.list
+    label, running = counting.next(num, level), counting.running(num)
+    written = f'<w:numId w:val="{num}"/>'
+    if running == num or written not in paragraph.properties:
+        return replace(paragraph, label=label)
+    properties = paragraph.properties.replace(written, f'<w:numId w:val="{running}"/>')
+    return replace(paragraph, label=label, list=(running, level), properties=properties)
 
 
 def _table(table: Table, gone: State, counting: Counting) -> Table:

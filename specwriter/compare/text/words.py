@@ -47,8 +47,12 @@ class Span:
 
 
 def likeness(piece: Piece) -> str:
-    """What a picture or note shows, without its place in the file."""
-    return _IDENTITY.sub("", piece.thing)
+    """What a picture or note shows, without its place in the file.
+
+    Each office program writes the frame of a picture in its own way; its description stays.
+    """
+    described = piece.shown
+    return described if described not in ("", "[figure]") else _IDENTITY.sub("", piece.thing)
 
 
 def tokens(text: str) -> list[str]:
