@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from specwriter.diagnostic import NotRun
 from specwriter.model import Area, Job, at_area
 from specwriter.reconcile.assure import rest_of, unknown_inputs
 from specwriter.reconcile.judge import judge
 from specwriter.reconcile.registry import all_waits
+from specwriter.reconcile.relation import Function, Relation
 from specwriter.reconcile.requirement import and_list
 from specwriter.reconcile.system import System, parts_of, system_of
 from specwriter.reconcile.variables import label
@@ -55,13 +56,14 @@ def _ran(system: System) -> Iterator[str]:
 def _not_run(system: System) -> Iterator[NotRun]:
     """Relations that wait for a value: all but one is unknown, or a result has no inputs."""
     stated = {each.variable: each for each in system.requirements}
+    known_names = {*stated, *_computed(system.relations, {*stated})}
     for relation in system.relations:
         absent = [
             name
             for name in relation.variables
-            if name not in stated and name not in relation.optional
+            if name not in known_names and name not in relation.optional
         ]
-        known = sum(name in stated for name in relation.variables)
+        known = sum(name in known_names for name in relation.variables)
         slug, waits = relation.slug, known == 1 and len(absent) >= 2 and relation.kind == "exact"
         if relation.assures and relation.output in stated and absent:
             target = stated[relation.output]
@@ -76,3 +78,10 @@ def _not_run(system: System) -> Iterator[NotRun]:
                 area=system.area,
                 because=f"{and_list([label(name) for name in absent])} {verb} not given",
             )
+
+
+def _computed(relations: Sequence[Relation], stated: set[str]) -> Iterator[str]:
+    """What follows from stated values by one formula."""
+    for relation in relations:
+        if isinstance(relation.shape, Function) and stated.issuperset(relation.shape.inputs):
+            yield relation.output

@@ -122,6 +122,8 @@ def _of_keys(source: Area | Statement) -> Iterator[Requirement]:
         node = getattr(source, noun) if key else source
         if not isinstance(node, Node) or not hasattr(node, key or noun):
             continue
+        if variable == "groove.spacing" and is_random(source):
+            continue
         of_blade = variable == "groove.width" and _width_is_of_blade(source)
         for each in stated(variable, node, key or noun, source):
             yield replace(each, variable="blade.segment") if of_blade else each
@@ -132,6 +134,18 @@ def _of_site(job: Job) -> Iterator[Requirement]:
         noun, _, key = variable.partition(".")
         if noun == "conditions":
             yield from stated(variable, job.conditions, key)
+
+
+def is_random(source: Area | Statement) -> bool:
+    """True where the spacing is a range of which a share must be close: no single spacing."""
+    groove = source.groove
+    return (
+        groove is not None
+        and groove.spacing is not None
+        and groove.spacing.form == "range"
+        and groove.close_spacing is not None
+        and groove.close_share is not None
+    )
 
 
 def _width_is_of_blade(source: Area | Statement) -> bool:

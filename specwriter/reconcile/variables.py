@@ -44,8 +44,9 @@ def _computed(label: str, unit: str = "mm") -> Variable:
 VARIABLES: dict[str, Variable] = {
     "groove.spacing": Variable("groove spacing"),
     "groove.least_spacing": _fact("least spacing of the random pattern"),
-    "groove.greatest_spacing": _fact("greatest spacing of the random pattern"),
+    "groove.greatest_spacing": Variable("greatest spacing of the random pattern"),
     "groove.close_spacing": Variable("close spacing", bare="at_most"),
+    "groove.close_share": Variable("share of close spacings", bare="at_least", unit="percent"),
     "groove.per_foot": Variable("grooves per foot", unit="per ft"),
     "groove.per_metre": Variable("grooves per metre", unit="per m"),
     "groove.width": Variable("groove width"),

@@ -4,6 +4,14 @@
 published formulas worked with a pencil; ``second_route.yaml`` our own second way;
 ``recalled.yaml`` numbers from memory; ``regression.yaml`` what our formulas gave, which proves
 nothing.
+
+Three published numbers have no row, because the product computes nothing of the kind:
+
+- the cost premium of trapezoidal over square grooves, 1.75 / 1.25 = 40 percent where the text says
+  15 to 25 (DOT/FAA/TC-TN12/7, page 43, 2012): no price is compared with another;
+- 0.8 mm of texture depth from drag at construction (NCHRP Report 634, 2009): no texture is dragged;
+- the exposure limit of respirable silica, 50 and 25 µg/m³ over eight hours (29 CFR 1926.1153,
+  second-hand): a duty of the employer; no concentration is computed, and no limit is repeated.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Ends of the spacing of a random pattern, beside the spacing that counts as close."""
+"""Ends of the spacing of a random pattern: relations speak of its mean."""
 
 from __future__ import annotations
 
@@ -7,21 +7,23 @@ from dataclasses import replace
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.requirement import Requirement, sources, stated
+from specwriter.reconcile.requirement import Requirement, is_random, sources, stated
+from specwriter.reconcile.variables import label
+
+GREATEST = "groove.greatest_spacing"
 
 
 def read(job: Job, area: Area) -> Iterator[Requirement]:
     """Both ends, where the spacing is a range and a share of it must be close."""
     for source in sources(area):
         groove = source.groove
-        if groove is None or groove.close_spacing is None or groove.spacing is None:
+        if groove is None or not is_random(source):
             continue
-        for name, end in (("least", "low"), ("greatest", "high")):
-            for each in stated(f"groove.{name}_spacing", groove, "spacing", source):
-                value = getattr(each.interval, end)
-                point = Interval(value, value)
-                if value is not None and groove.spacing.form == "range":
-                    yield replace(each, interval=point, reading=point)
+        for each in stated("groove.least_spacing", groove, "spacing", source):
+            least, greatest = each.interval
+            yield each.narrowed(Interval(least, least))
+            most = replace(each, variable=GREATEST, label=label(GREATEST))
+            yield most.narrowed(Interval(None, greatest))
 
 
 def waits(job: Job, area: Area) -> Iterator[str]:

@@ -8,6 +8,7 @@ from typing import Any, Literal
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation, Unassured
+from specwriter.reconcile.relations.groove.mean_spacing import is_random_pattern
 from specwriter.reconcile.relations.groove.trapezoid import is_trapezoid
 from specwriter.reconcile.relations.texture import WHY
 
@@ -19,10 +20,14 @@ OUTPUTS = {
 }
 
 
-def _applies(trapezoid: bool, ground: bool) -> Any:
+def _applies(output: str, trapezoid: bool, ground: bool) -> Any:
+    """A single test reads a few spacings only: not the mean one of a random pattern."""
+
     def applies(job: Job, area: Area) -> bool:
         return (
-            is_trapezoid(job, area) is trapezoid and (area.texture == "diamond_grinding") is ground
+            is_trapezoid(job, area) is trapezoid
+            and (area.texture == "diamond_grinding") is ground
+            and not (output.endswith("single") and is_random_pattern(job, area))
         )
 
     return applies
@@ -131,7 +136,7 @@ def _relation(output: str, trapezoid: bool, ground: bool) -> Relation:
             "texture depth over grooves and lands, measured by the volume of a patch; on a ground "
             "surface the value is an upper bound"
         ),
-        applies=_applies(trapezoid, ground),
+        applies=_applies(output, trapezoid, ground),
         assures=Unassured(
             slug=f"{single}texture-depth-not-assured",
             title=f"the dimensions do not assure the {OUTPUTS[output]}",
