@@ -9,10 +9,17 @@ from typing import TYPE_CHECKING
 from specwriter.diagnostic import Fault, Place
 from specwriter.reading import ReadingFault, job_inside, read_plain, read_word
 from specwriter.report.compared import Compared, Version
-from specwriter.source import read_source, read_text
-from specwriter.workflow import check_source, draft
+from specwriter.source import read_source
+from specwriter.workflow import (
+    check_inside,
+    check_source,
+    clauses_inside,
+    draft,
+    missing_inside,
+)
 
 if TYPE_CHECKING:
+    from specwriter.assemble import Folder
     from specwriter.compare import Comparison
     from specwriter.compare.material import Addendum
     from specwriter.compare.redline import Author
@@ -103,7 +110,9 @@ def _with_its_own_job(path: Path, clauses: Path | None) -> Compared:
     if not version.is_word or version.checked is None or version.checked.job is None:
         says = "this file holds no job to compare its text with"
         raise _fault(path, says, "give two files, or a Word file that was drafted from a job")
-    drafted = _drafted(f"{path} (as drafted)", version.checked, clauses)
+    inside = job_inside(version.word or b"")
+    own = clauses_inside(inside, clauses) if inside else clauses
+    drafted = _drafted(f"{path} (as drafted)", version.checked, own)
     if drafted.text is None:
         raise _fault(path, drafted.note, "compare it with another document instead")
     compared = _texts(Compared(old=drafted, new=replace(version, by_hand=())))
@@ -152,24 +161,23 @@ def _word(path: Path, content: bytes, clauses: Path | None) -> Version:
     inside = job_inside(content)
     if inside is None or not inside.text.strip():
         return version
-    checked = check_source(read_text(inside.text, f"{path} (job inside)"))
+    checked = check_inside(inside, f"{path} (job inside)")
     if checked.job is None or not inside.whole:
         note = "the job inside was changed since it was drafted"
         return version if checked.job is None else replace(version, checked=checked, note=note)
-    if inside.clauses and clauses is None:
-        note = f"it was drafted with the clauses '{inside.clauses}'; name them with --clauses"
-        return replace(version, checked=checked, note=note)
+    if missing := missing_inside(inside, checked, clauses):
+        return replace(version, checked=checked, note=missing)
     if inside.changed is False:
         return replace(version, checked=checked)
     if inside.changed is None:
         note = "it does not say whether its text is as drafted; other clauses may have been used"
         version = replace(version, note=note)
-    drafted = _drafted(str(path), checked, clauses)
+    drafted = _drafted(str(path), checked, clauses_inside(inside, clauses))
     hand = _texts(Compared(old=drafted, new=version)).text_changes
     return replace(version, checked=checked, by_hand=hand)
 
 
-def _drafted(name: str, checked: CheckResult, clauses: Path | None) -> Version:
+def _drafted(name: str, checked: CheckResult, clauses: Path | Folder | None) -> Version:
     """The document that a job gives; a job that cannot be drafted is compared without it."""
     from specwriter.assemble import HouseError, LibraryError
 

@@ -10,10 +10,10 @@ from typing import TYPE_CHECKING
 
 from specwriter.diagnostic import Fault, Finding, Grade, Place
 from specwriter.model import Job, build_job
-from specwriter.source import Source, read_source, read_text
+from specwriter.source import Source, read_carried, read_source
 
 if TYPE_CHECKING:
-    from specwriter.assemble import Choice, Document, Library
+    from specwriter.assemble import Choice, Document, Enclosure, Folder, Library
     from specwriter.assemble.clause import LibraryClause
     from specwriter.reading import JobInside
     from specwriter.reconcile import Reconciliation
@@ -56,7 +56,7 @@ def check(path: Path, clauses: Path | None = None) -> CheckResult:
     """Read a job file and check it: relations, rules, then what somebody has accepted.
 
     Of a Word file the job inside is checked, and the text is held against what that job gives
-    with the library and the ``clauses`` of the user.
+    with the library and the ``clauses`` of the user, or those that the file carries.
     """
     if path.suffix.lower() == ".docx":
         return _check_document(path, clauses)
@@ -85,8 +85,31 @@ def _check_document(path: Path, clauses: Path | None) -> CheckResult:
         place = Place(file=str(path), line=1, column=1)
         faults = (Fault(place=place, says=says, todo=todo),)
         return CheckResult(source=Source(file=str(path), text="", data=None, faults=faults))
-    checked = check_source(read_text(inside.text, str(path)))
+    checked = check_inside(inside, str(path))
     return replace(checked, carried=_carried(path, content, inside, checked, clauses))
+
+
+def check_inside(inside: JobInside, name: str) -> CheckResult:
+    """Check the job that a Word file carries, with the house settings that it carries."""
+    return check_source(read_carried(inside.text, name, inside.settings))
+
+
+def clauses_inside(inside: JobInside, given: Path | None) -> Path | Folder | None:
+    """The clauses ``given``, else those that a Word file carries."""
+    from specwriter.assemble import Folder
+
+    own = Folder(inside.clauses, inside.clause_files) if inside.clause_files else None
+    return given or own
+
+
+def missing_inside(inside: JobInside, checked: CheckResult, given: Path | None) -> str:
+    """What a Word file was drafted with and neither carries nor was given; empty for nothing."""
+    house = checked.job and checked.job.settings and checked.job.settings.file
+    if house and inside.settings is None:
+        return f"it was drafted with the house settings '{house}', and does not carry them"
+    if inside.clauses and clauses_inside(inside, given) is None:
+        return f"it was drafted with the clauses '{inside.clauses}'; name them with --clauses"
+    return ""
 
 
 def _carried(
@@ -101,11 +124,11 @@ def _carried(
     )
     if checked.job is None:
         return replace(found, undrafted="The job inside cannot be read, so nothing is compared.")
-    if inside.clauses and clauses is None:
-        says = f"It was drafted with the clauses '{inside.clauses}'; name them with --clauses."
-        return replace(found, undrafted=says)
+    if missing := missing_inside(inside, checked, clauses):
+        return replace(found, undrafted=f"{missing[0].upper()}{missing[1:]}.")
     try:
-        given = provision_lines(draft(checked, ("docx",), clauses).contents["docx"])
+        drafted = draft(checked, ("docx",), clauses_inside(inside, clauses))
+        given = provision_lines(drafted.contents["docx"])
     except (LibraryError, HouseError) as error:
         return replace(found, undrafted=f"The job inside cannot be drafted: {error}.")
     return replace(found, differences=differences(provision_lines(content), given))
@@ -164,7 +187,9 @@ def slugs() -> tuple[str, ...]:
 
 
 def draft(
-    checked: CheckResult, formats: Iterable[str] = ("docx",), clauses: Path | None = None
+    checked: CheckResult,
+    formats: Iterable[str] = ("docx",),
+    clauses: Path | Folder | None = None,
 ) -> Drafted:
     """The special provision of a checked job, in the formats asked for.
 
@@ -182,8 +207,16 @@ def draft(
         status=_status(checked),
         job_text=text,
         job_digest=hashlib.sha256(text.encode("utf-8")).hexdigest(),
+        settings=_house_file(checked.source),
     )
     return Drafted(document=document, contents={each: _render(document, each) for each in formats})
+
+
+def _house_file(source: Source) -> tuple[Enclosure, ...]:
+    from specwriter.assemble import Enclosure
+
+    house = source.house
+    return (Enclosure("settings", Path(house.file).name, house.text),) if house else ()
 
 
 def registers(checked: CheckResult, document: Document) -> dict[str, bytes]:

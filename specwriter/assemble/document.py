@@ -167,6 +167,15 @@ class OpenDecision:
     """Number of the first clause that shows the blank."""
 
 
+@dataclass(frozen=True, slots=True)
+class Enclosure:
+    """A file that a job was drafted with: a file of house settings, or one of the own clauses."""
+
+    kind: Literal["settings", "clauses"]
+    name: str
+    text: str
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Document:
     """A special provision, ready to be rendered.
@@ -201,6 +210,8 @@ class Document:
     """Clauses and formats that come from a folder of the user; for the front sheet."""
     own_clauses: str = ""
     """How that folder is named; it travels with the job."""
+    enclosed: tuple[Enclosure, ...] = ()
+    """The other files that the provision was made from; they travel with the job too."""
     unexpressed: tuple[str, ...] = ()
     """Paths of requirements that stand in the job but in no chosen clause."""
     numbering: Numbering = Numbering()

@@ -14,6 +14,14 @@ from specwriter.diagnostic import Fault
 _OUTLINE = "outline.yaml"
 
 
+@dataclass(frozen=True, slots=True)
+class Folder:
+    """A user's folder of clauses as texts: how it is named, and its files by their path in it."""
+
+    name: str
+    files: tuple[tuple[str, str], ...]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Library:
     """Clauses in the order of id, the house formats, and what could not be read.
@@ -29,8 +37,8 @@ class Library:
     """Files that look like clauses and stand where none is read."""
     shipped: bool = False
     """True for the tool's own library, which the tests have checked, and not every draft."""
-    own: str = ""
-    """How the folder of the user is named; empty without one."""
+    own: Folder | None = None
+    """The folder of the user."""
 
     @property
     def outline(self) -> Outline:
@@ -45,14 +53,16 @@ def library_root() -> Path:
     return inside if inside.is_dir() else package.parent / "clauses"
 
 
-def load_library(extra: Path | None = None) -> Library:
+def load_library(extra: Path | Folder | None = None) -> Library:
     """The tool's clauses, with those of ``extra`` added or put in place of the same id.
 
     Never raises on a bad clause file: what is wrong is in ``Library.faults``.
     """
-    library = replace(read_folder(library_root(), "clauses"), own="")
+    library = replace(read_folder(library_root(), "clauses"), own=None)
     if extra is None:
         return replace(library, shipped=not library.faults)
+    if isinstance(extra, Folder):
+        return merged(library, read_texts(extra))
     if not extra.is_dir():
         says = f"there is no folder of clauses '{extra}'"
         fault = fault_at(str(extra), 1, 1, says, "name an existing folder")
@@ -80,29 +90,33 @@ def merged(base: Library, extra: Library) -> Library:
 
 def read_folder(root: Path, shown: str) -> Library:
     """The clauses in one folder; ``shown`` is how its files are named in messages."""
-    formats, faults = NO_FORMATS, []
-    clauses: list[LibraryClause] = []
+    files, faults = [], []
     for path, file in _files(root, shown):
         try:
-            text = path.read_text(encoding="utf-8-sig")
+            files.append((path.relative_to(root).as_posix(), path.read_text(encoding="utf-8-sig")))
         except (OSError, UnicodeDecodeError):
             todo = "save it as plain text in UTF-8"
             faults.append(fault_at(file, 1, 1, "this file cannot be read as text", todo))
-            continue
-        if path.name == _OUTLINE:
+    found = read_texts(Folder(shown, tuple(files)))
+    strays = tuple(_strays(root, shown))
+    return replace(found, faults=(*faults, *found.faults), strays=strays)
+
+
+def read_texts(folder: Folder) -> Library:
+    """The clauses and house formats of a folder that has been read."""
+    formats = NO_FORMATS
+    faults: list[Fault] = []
+    clauses: list[LibraryClause] = []
+    for name, text in folder.files:
+        file = f"{folder.name}/{name}"
+        if name == _OUTLINE:
             formats, found = read_outline(text, file)
         else:
-            name = ".".join(path.relative_to(root).with_suffix("").parts)
-            clause, found = read_clause(text, file, name)
+            id = ".".join(Path(name).with_suffix("").parts)
+            clause, found = read_clause(text, file, id)
             clauses += [clause] if clause else []
         faults += found
-    return Library(
-        clauses=tuple(clauses),
-        formats=formats,
-        faults=tuple(faults),
-        strays=tuple(_strays(root, shown)),
-        own=shown,
-    )
+    return Library(clauses=tuple(clauses), formats=formats, faults=tuple(faults), own=folder)
 
 
 def _strays(root: Path, shown: str) -> Iterator[Fault]:

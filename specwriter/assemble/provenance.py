@@ -11,11 +11,11 @@ from specwriter.assemble.outline import Outline
 
 def provenance(library: Library, outline: Outline, parts: tuple[Part, ...]) -> tuple[str, ...]:
     """A line for the format and for each clause that comes from the folder of the user."""
-    return tuple(_lines(library, outline, parts)) if library.own else ()
+    own = library.own
+    return tuple(_lines(library, f"{own.name}/", outline, parts)) if own else ()
 
 
-def _lines(library: Library, outline: Outline, parts: tuple[Part, ...]) -> Iterator[str]:
-    own = f"{library.own}/"
+def _lines(library: Library, own: str, outline: Outline, parts: tuple[Part, ...]) -> Iterator[str]:
     if outline.file.startswith(own):
         yield f"House format {outline.name}: {outline.file}."
     files = {clause.id: clause.file for clause in library.clauses}

@@ -10,7 +10,7 @@ from typing import Any
 from specwriter.assemble.cautions import cautions_for
 from specwriter.assemble.clause import LibraryClause
 from specwriter.assemble.closure import unexpressed
-from specwriter.assemble.document import Document, OpenDecision, Part
+from specwriter.assemble.document import Document, Enclosure, OpenDecision, Part
 from specwriter.assemble.duty import with_duty_verb
 from specwriter.assemble.front_matter import fault_at
 from specwriter.assemble.house import house_format, house_numbering, paper
@@ -48,13 +48,20 @@ class _Drafted:
 
 
 def assemble(
-    job: Job, library: Library, *, status: str = "", job_text: str = "", job_digest: str = ""
+    job: Job,
+    library: Library,
+    *,
+    status: str = "",
+    job_text: str = "",
+    job_digest: str = "",
+    settings: tuple[Enclosure, ...] = (),
 ) -> Document:
     """The special provision of a job.
 
-    ``status`` goes into the header of every page; ``job_text`` and ``job_digest`` travel with
-    the document. Raises ``LibraryError`` when the library has faults, or a clause refers to one
-    that this job does not have; ``HouseError`` when it lacks the format that the job names.
+    ``status`` goes into the header of every page; ``job_text``, ``job_digest``, the file of house
+    ``settings`` and the user's own clauses travel with the document. Raises ``LibraryError`` when
+    the library has faults, or a clause refers to one that this job does not have; ``HouseError``
+    when it lacks the format that the job names.
     """
     if not library.shipped and (faults := check_library(library)):
         raise LibraryError(faults)
@@ -86,7 +93,8 @@ def assemble(
         title_tables=title_tables(job),
         cautions=cautions_for(job),
         provenance=provenance(library, outline, parts),
-        own_clauses=library.own,
+        own_clauses=library.own.name if library.own else "",
+        enclosed=(*settings, *_own_files(library)),
         unexpressed=unexpressed(
             job,
             [item.draft.source for item in drafted],
@@ -97,6 +105,11 @@ def assemble(
         job_text=job_text,
         job_digest=job_digest,
     )
+
+
+def _own_files(library: Library) -> tuple[Enclosure, ...]:
+    files = library.own.files if library.own else ()
+    return tuple(Enclosure("clauses", name, text) for name, text in files)
 
 
 def _draft(clause: LibraryClause, job: Job) -> _Drafted:

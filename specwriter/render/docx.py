@@ -6,13 +6,14 @@ compressed, because a compressor may differ from one computer to the next.
 
 from __future__ import annotations
 
+import hashlib
 import io
 import re
 import zipfile
 from pathlib import Path
 from string import Template
 
-from specwriter.assemble.document import Document
+from specwriter.assemble.document import Document, Enclosure
 from specwriter.render.docx_body import Body, list_numberings
 from specwriter.render.docx_numbers import number_values
 from specwriter.render.docx_page import PAPERS, text_width
@@ -66,6 +67,7 @@ def _values(document: Document, body: Body) -> dict[str, str]:
     plain = ("title", "subtitle", "agency", "job_text", "job_digest", "own_clauses")
     return {
         **{name: xml_text(getattr(document, name)) for name in plain},
+        "enclosed": "".join(map(_enclosed, document.enclosed)),
         "moment": f"{_day(document.date)}T00:00:00Z",
         "header": _header(document),
         "footer": _footer(document),
@@ -78,6 +80,12 @@ def _values(document: Document, body: Body) -> dict[str, str]:
         "body": front + content,
         "text_digest": text_digest(content),
     }
+
+
+def _enclosed(file: Enclosure) -> str:
+    digest = hashlib.sha256(file.text.encode("utf-8")).hexdigest()
+    text = xml_text(file.text)
+    return f'<{file.kind} name="{xml_text(file.name)}" sha256="{digest}">{text}</{file.kind}>'
 
 
 def _day(date: str) -> str:

@@ -22,6 +22,14 @@ def read_source(path: Path) -> Source:
     return with_house(_read(path), lambda house: _read(house, as_house=True))
 
 
+def read_carried(text: str, file: str, settings: str | None) -> Source:
+    """A job as text, with the text of the file of house settings that it names."""
+    job = read_text(text, file)
+    if settings is None:
+        return job
+    return with_house(job, lambda house: _house(settings, f"{file} ({house.name} inside)"))
+
+
 def _read(path: Path, *, as_house: bool = False) -> Source:
     file = str(path)
     try:
@@ -31,7 +39,11 @@ def _read(path: Path, *, as_house: bool = False) -> Source:
         text = _unreadable(path, error)
     if isinstance(text, Fault):
         return _unread(file, "", text)
-    return unframed(read_text(framed(text), file), text) if as_house else read_text(text, file)
+    return _house(text, file) if as_house else read_text(text, file)
+
+
+def _house(text: str, file: str) -> Source:
+    return unframed(read_text(framed(text), file), text)
 
 
 def read_text(text: str, file: str) -> Source:

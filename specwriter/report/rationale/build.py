@@ -51,6 +51,7 @@ def memo_of(
         job_text=document.job_text,
         job_digest=document.job_digest,
         own_clauses=document.own_clauses,
+        enclosed=document.enclosed,
     )
 
 
