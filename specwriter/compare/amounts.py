@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from specwriter.compare.wording import numbers_in
@@ -51,21 +51,26 @@ class AmountChange:
     @property
     def difference(self) -> str:
         """What it moved by, with its share."""
-        if self.old is None or self.new is None or self.old.unit != self.new.unit:
+        if self.old is None or self.new is None or not _alike(self.old, self.new):
             return ""
-        gap = self.new.amount - self.old.amount
+        was = _converted(self.old, self.new)
+        gap = self.new.amount - was
         sign = "+" if gap > 0 else "−"
         text = f"{sign}{printed(abs(gap), self.new.unit)}"
-        if not self.old.amount:
+        if not was:
             return text
-        share = decimal_text(abs(gap) / self.old.amount * 100, Fraction(1, 10), trim=True)
+        share = decimal_text(abs(gap) / was * 100, Fraction(1, 10), trim=True)
         return f"{text} ({sign}{share} percent)"
 
 
 def printed(amount: Fraction, unit: str) -> str:
     """An amount with its unit."""
-    number = decimal_text(amount, _ROUND.get(unit, Fraction(1)))
+    number = decimal_text(amount, _step(unit))
     return f"${number}" if unit == "$" else f"{number} {unit}"
+
+
+def _step(unit: str) -> Fraction:
+    return _ROUND.get(unit, Fraction(1))
 
 
 def amount_changes(old: Job, new: Job, areas: dict[str, str]) -> tuple[AmountChange, ...]:
@@ -81,7 +86,28 @@ def amount_changes(old: Job, new: Job, areas: dict[str, str]) -> tuple[AmountCha
 
 
 def _differs(old: Count | None, new: Count | None) -> bool:
-    return old is None or new is None or old.text != new.text
+    if old is None or new is None or not _alike(old, new):
+        return True
+    if old.unit == new.unit:
+        return old.text != new.text
+    gap = abs(new.amount - _converted(old, new))
+    return gap > max(_step(new.unit), _converted(replace(old, amount=_step(old.unit)), new)) / 2
+
+
+def _alike(old: Count, new: Count) -> bool:
+    """True when both count in one unit, or one of them can be converted."""
+    if old.unit == new.unit:
+        return True
+    both = [UNITS.get(each.unit) for each in (old, new)]
+    kinds = {unit.dimension if unit else None for unit in both}
+    return len(kinds) == 1 and None not in kinds
+
+
+def _converted(old: Count, new: Count) -> Fraction:
+    """The amount of ``old`` in the unit of ``new``."""
+    if old.unit == new.unit:
+        return old.amount
+    return old.amount * UNITS[old.unit].factor / UNITS[new.unit].factor
 
 
 def counts(job: Job, renamed: dict[str, str]) -> list[Count]:

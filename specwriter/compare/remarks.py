@@ -6,12 +6,11 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from specwriter.compare.change import Change, Sense
 from specwriter.compare.findings import moved
+from specwriter.compare.identity import same_date, same_identifier
 from specwriter.compare.leaf import leaves
 from specwriter.diagnostic import Finding
 from specwriter.model import Job
 from specwriter.model.contract import Accepted
-
-_NOT_CONTENT = ("project.revision", "project.date", "accepted.")
 
 
 def remarks(
@@ -21,38 +20,13 @@ def remarks(
     old_findings: Iterable[Finding],
     moves: Mapping[str, str],
 ) -> tuple[str, ...]:
-    """Sentences about edition and date, about units, and about acceptances that died."""
+    """Sentences about identifier and date, about units, and about acceptances that died."""
     return (
-        *_identity(old, new, changes),
+        *same_identifier(old, new, changes),
+        *same_date(old, new, changes),
         *_governing_units(old, new),
         *_measured_otherwise(new, changes),
         *_dead_acceptances(old, new, tuple(old_findings), moves),
-    )
-
-
-def _identity(old: Job, new: Job, changes: Sequence[Change]) -> Iterator[str]:
-    """The same identifier, revision or date over a changed content."""
-    content = [change for change in changes if _is_content(change)]
-    if not content:
-        return
-    was, now = old.project, new.project
-    name = now.provision or now.title
-    if was.provision == now.provision and was.revision == now.revision:
-        revision = f"revision {now.revision}" if now.revision else "no revision"
-        yield (
-            f"Both files are {name} with {revision}, but their content differs: "
-            "give the new text its own revision."
-        )
-    if now.date and was.date == now.date:
-        yield f"Both files bear the date {now.date}, but their content differs."
-
-
-def _is_content(change: Change) -> bool:
-    side = change.new or change.old
-    return (
-        side is not None
-        and change.sense is not Sense.RESTATED
-        and not side.path.startswith(_NOT_CONTENT)
     )
 
 

@@ -8,7 +8,7 @@ from fractions import Fraction
 from specwriter.compare.burden import Burden
 from specwriter.compare.change import Sense
 from specwriter.compare.meaning import Bare
-from specwriter.compare.precision import comparable, difference, restated, unit_slip
+from specwriter.compare.precision import amount_text, comparable, difference, restated, unit_slip
 from specwriter.quantity import Interval, Quantity
 from specwriter.quantity.printing import decimal_text
 
@@ -31,11 +31,20 @@ def judge_values(old: Quantity, new: Quantity, bare: Bare) -> Judgement:
         return Judgement(Sense.CHANGED, warning=_kind_warning(old, new))
     apart = difference(old, new)
     if restated(old, new, was, now):
-        return Judgement(Sense.RESTATED, apart)
+        return Judgement(Sense.RESTATED, apart or _exactly(old, new))
     warning = _slip_warning(old, new) if unit_slip(old, new) else ""
     if bare == "fact" or (bare == "unordered" and old.form == new.form == "value"):
         return Judgement(Sense.CHANGED, apart, warning)
     return Judgement(_sense(old, new, was, now), apart or _other_form(old, new), warning)
+
+
+def _exactly(old: Quantity, new: Quantity) -> str:
+    """That an exact conversion leaves no difference; empty for all else."""
+    pairs = list(zip(old.amounts, new.amounts, strict=False))
+    if old.form != new.form or any(was.base != now.base for was, now in pairs):
+        return ""
+    converted = [(was, now) for was, now in pairs if was.unit.factor != now.unit.factor]
+    return "; ".join(f"{amount_text(b)} is exactly {amount_text(a)}" for a, b in converted)
 
 
 def allowed(quantity: Quantity, bare: Bare) -> Interval:

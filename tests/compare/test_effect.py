@@ -97,3 +97,15 @@ def test_a_verdict_that_turns_is_told() -> None:
         (each.old, each.new) for each in told
     )
     assert compare(old, old, verdicts=(verdicts[0], verdicts[0])).verdicts == ()
+
+
+def test_a_quantity_in_the_other_unit_is_the_same_quantity() -> None:
+    item = "pay_items.grinding.quantity"
+    old = edition("urban-grinding", {item: "28,160 SY"})
+
+    same = compare(old, edition("urban-grinding", {item: "23,545 m2"}))
+    more = compare(old, edition("urban-grinding", {item: "25,000 m2"}))
+
+    assert same.amounts == ()
+    # 28,160 SY × 0.83612736 m2/SY (NIST SP 811, 2008, appendix B) = 23,545.35 m2
+    assert [each.difference for each in more.amounts] == ["+1455 m2 (+6.2 percent)"]

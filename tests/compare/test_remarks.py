@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from specwriter.compare import compare
 from specwriter.diagnostic import Evidence, Finding, Grade
 from tests.compare import edition
@@ -29,14 +31,58 @@ FOUND = Finding(
 )
 
 
-def test_changed_content_under_the_same_revision_and_date_is_pointed_out() -> None:
-    remarks = compare(edition(GROOVING), edition(GROOVING, {SPACING: "1 in"})).remarks
+def test_changed_content_under_the_same_identifier_is_pointed_out() -> None:
+    patches = {SPACING: "1 in", "project.date": "2027-05-01"}
 
-    assert remarks == (
+    assert compare(edition(GROOVING), edition(GROOVING, patches)).remarks == (
         "Both files are SP-420G with revision 0, but their content differs: "
         "give the new text its own revision.",
+    )
+
+
+def test_a_title_is_the_identifier_where_no_number_is_given() -> None:
+    old, new = (
+        edition("longitudinal_grooving", {"areas.mainline.groove.depth": depth})
+        for depth in ("1/8 in", "1/4 in")
+    )
+    other = edition("longitudinal_grooving", {"project.title": "Grooving of Decks"})
+
+    assert len(compare(old, new).remarks) == 1
+    assert compare(old, other).remarks == ()
+
+
+def test_changed_content_under_the_same_date_is_pointed_out() -> None:
+    patches = {SPACING: "1 in", "project.revision": "1"}
+
+    assert compare(edition(GROOVING), edition(GROOVING, patches)).remarks == (
         "Both files bear the date 2027-03-15, but their content differs.",
     )
+
+
+@pytest.mark.parametrize(
+    ("path", "value", "says"),
+    [
+        (
+            "pay_items.grinding.unit",
+            "LS",
+            "Pay item 614.10 keeps its number, but its unit went from SY to LS: bids on it before "
+            "and after cannot be compared.",
+        ),
+        (
+            "project.base_section.title",
+            "Smoothness of Bridge Decks",
+            'Section 614 keeps its number, but went from "Surface Texturing" to "Smoothness of '
+            'Bridge Decks": a reference to it now means something else.',
+        ),
+    ],
+)
+def test_a_number_that_stays_over_another_thing_is_pointed_out(
+    path: str, value: str, says: str
+) -> None:
+    renewed = {"project.revision": "3", "project.date": "2027-05-01"}
+    old, new = edition("urban-grinding"), edition("urban-grinding", {path: value, **renewed})
+
+    assert compare(old, new).remarks == (says,)
 
 
 def test_a_new_revision_and_date_need_no_remark() -> None:
