@@ -185,6 +185,7 @@ QUESTIONS = (
             "limits-incomplete",
             "quantity-against-limits",
             "quantity-near-limits",
+            "quantity-below-limits",
             "quantity-in-another-unit",
         ),
         person="whether the limits are those of the plans",

@@ -60,7 +60,7 @@ def check(job: Job) -> Iterator[Finding]:
                 continue
             for at, step in _steps(test):
                 place, limit = limits[0]
-                band = limit.interval
+                band = limit.reading
                 if band.low is None or band.high is None or band.high == band.low:
                     continue
                 if 4 * step.amounts[0].base <= band.high - band.low:

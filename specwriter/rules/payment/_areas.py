@@ -31,12 +31,19 @@ def plan_area(areas: tuple[Area, ...]) -> Fraction | None:
     return area_once(whole)
 
 
-_DEDUCTS = re.compile(r"\bless\b|\bnet\b|\bdeduct|\bminus\b", re.IGNORECASE)
-_WHOLE = re.compile(r"\b(?:no|without)\s+deduct|\bgross\b|\bnot\s+deduct", re.IGNORECASE)
+_CUT = r"(?:grooved|ground|textured)"
+_DEDUCTS = re.compile(
+    rf"\bless\b|\bnet\b|\bdeduct|\bminus\b|\barea\s+{_CUT}\b|\b{_CUT}\s+area\b", re.IGNORECASE
+)
+_NOT_DEDUCTED = r"\b(?:no|not|without)\s+deduct\w*"
+_WHOLE = re.compile(
+    rf"\bgross\b|{_NOT_DEDUCTED}(?:\s*(?:$|[.;,])|[^.;]*\b(?:margin|strip|edge)s?\b)", re.IGNORECASE
+)
 
 
 def _strips(item: PayItem, areas: tuple[Area, ...]) -> Fraction:
-    """Square metres of the widest strips at both edges, where the measuring rule deducts them."""
+    """Square metres of the widest strips at both edges, where the rule of measuring deducts
+    them, or counts what is cut."""
     rule = item.measured_as or ""
     if not _DEDUCTS.search(rule) or _WHOLE.search(rule):
         return Fraction(0)

@@ -2,7 +2,7 @@
 
 Looks at
     The age of new pavement when it is cut, against the setting of the house, or without one
-    against the shortest published age.
+    against the shortest age that is remembered for airfields, or usual on roads.
 
 Why it matters
     Young concrete ravels at the edge of a groove, and young asphalt smears and closes it.
@@ -24,6 +24,7 @@ How to settle it
 Sources
     AC 150/5370-10H item P-621, 2018 (memory, unverified): 14 days for asphalt, 28 for concrete
     AC 150/5320-12C, 1997 (memory, unverified): 30 days for new asphalt
+    common practice, no source: 14 days on roads, which no document of ours sets
 """
 
 from __future__ import annotations
@@ -33,12 +34,13 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.quantity import parse
-from specwriter.rules.places import ASPHALT
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.rules.times import cure_setting
 
-_SHORTEST = {False: parse("28 days"), True: parse("14 days")}
-"""Is it asphalt → the shortest age: AC 150/5370-10H item P-621, 2018 (memory, unverified)."""
+_AIRFIELD_CONCRETE = parse("28 days")
+"""AC 150/5370-10H item P-621, 2018 (memory, unverified)."""
+_OTHERS = parse("14 days")
+"""Airfield asphalt: the same item; roads: common practice, no source."""
 
 RULE = Rule(
     title="the new pavement is cut young",
@@ -57,10 +59,13 @@ def check(job: Job) -> Iterator[Finding]:
     if not conditions.new_pavement or least is None:
         return
     setting = cure_setting(job)
-    wanted = setting.value if setting else _SHORTEST[_is_asphalt(conditions.pavement)]
+    pavement = given(conditions.pavement)
+    usual = _AIRFIELD_CONCRETE if pavement == "airfield_concrete" else _OTHERS
+    wanted = setting.value if setting else usual
     if least >= wanted.amounts[0].base:
         return
-    ground = f"the setting {setting.name} is" if setting else "the shortest age recalled is"
+    shortest = "the shortest age recalled" if "airfield" in pavement else "the usual shortest age"
+    ground = f"the setting {setting.name} is" if setting else f"{shortest} is"
     says = f"The new pavement is cut at an age of {age}; {ground} {wanted}."
     at = [
         evidence(conditions, "pavement_age", "age when cut"),
@@ -68,7 +73,3 @@ def check(job: Job) -> Iterator[Finding]:
     ]
     settle = (f"an age of {wanted}", "a strength at which it may be cut")
     yield RULE.finding(None, says, at, settle)
-
-
-def _is_asphalt(pavement: str | None) -> bool:
-    return pavement in ASPHALT

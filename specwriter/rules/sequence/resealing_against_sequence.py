@@ -24,6 +24,7 @@ Sources
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
@@ -31,6 +32,8 @@ from specwriter.model import Job
 from specwriter.rules.places import words
 from specwriter.rules.rule import Rule, evidence, given
 from specwriter.rules.steps import steps
+
+_OF_JOINTS = re.compile(r"\bjoint|\breseal", re.IGNORECASE)
 
 RULE = Rule(
     title="conditions and order of the work disagree about joint sealing",
@@ -45,6 +48,9 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for sealing that only the conditions or only the sequence know."""
     choice = given(job.conditions.joint_resealing)
     sealing = [step for step in steps(job) if step.kind == "sealing"]
+    if choice != "this_contract":
+        # A deck or a crack can be sealed where no joint is.
+        sealing = [step for step in sealing if _OF_JOINTS.search(step.words)]
     if (choice == "this_contract") is bool(sealing):
         return
     at = [evidence(job.conditions, "joint_resealing", "joint resealing")]
