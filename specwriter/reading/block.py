@@ -56,6 +56,8 @@ class Piece:
         """The text; for a picture its description in brackets, for an equation its letters."""
         if not self.thing:
             return self.text
+        if "noteReference" in self.thing:
+            return "[note]"
         if words := "".join(_EQUATION.findall(self.thing)):
             return f"[equation: {unescape(words)}]"
         found = _DESCRIPTION.search(self.thing)
@@ -156,11 +158,15 @@ Block = Paragraph | Table
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Margin:
-    """A header, a footer or the notes of a document: its name in words, and the part it is in."""
+    """A header, a footer or a note of a document: its name in words, and the part it is in.
+
+    ``note`` is ``footnote`` or ``endnote`` with its number in the file; ``None`` for the others.
+    """
 
     name: str
     part: str
     blocks: tuple[Block, ...]
+    note: tuple[str, str] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

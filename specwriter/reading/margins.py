@@ -15,6 +15,17 @@ _NOTES = {"footnotes": "footnote", "endnotes": "endnote"}
 
 def margins_of(parts: dict[str, bytes], document: Element) -> Iterator[tuple[str, str, Element]]:
     """Name in words, name of the part, and the element that holds the blocks."""
+    yield from _pages(parts, document)
+    yield from _notes(parts)
+
+
+def note_of(element: Element) -> tuple[str, str] | None:
+    """The kind of a note and its number in the file; nothing for a header or footer."""
+    kind = element.tag.rpartition("}")[2]
+    return (kind, element.get(f"{W}id", "")) if kind in _NOTES.values() else None
+
+
+def _pages(parts: dict[str, bytes], document: Element) -> Iterator[tuple[str, str, Element]]:
     targets = _targets(parts)
     taken: set[str] = set()
     for number, section in enumerate(document.iter(f"{W}sectPr"), start=1):
@@ -26,13 +37,16 @@ def margins_of(parts: dict[str, bytes], document: Element) -> Iterator[tuple[str
                     pages = _PAGES.get(reference.get(f"{W}type", "default"), "")
                     where = f" from section {number} on" if number > 1 else ""
                     yield f"{kind.capitalize()}{pages}{where}", part, parse(parts[part], part)
+
+
+def _notes(parts: dict[str, bytes]) -> Iterator[tuple[str, str, Element]]:
     for kind, tag in _NOTES.items():
         part = f"word/{kind}.xml"
         if part in parts:
             root = parse(parts[part], part)
             notes = [each for each in root.findall(f"{W}{tag}") if each.get(f"{W}type") is None]
             for number, note in enumerate(notes, start=1):
-                yield f"{tag.capitalize()} {number}", "", note
+                yield f"{tag.capitalize()} {number}", part, note
 
 
 def _targets(parts: dict[str, bytes]) -> dict[str, str]:

@@ -23,7 +23,7 @@ from specwriter.reading.counting import Counting, Style, chain, styles_of
 from specwriter.reading.fault import ReadingFault
 from specwriter.reading.fields import Fields, field_shown
 from specwriter.reading.joining import joined
-from specwriter.reading.margins import margins_of
+from specwriter.reading.margins import margins_of, note_of
 from specwriter.reading.package import DOCUMENT, read_package
 from specwriter.reading.symbols import symbol
 from specwriter.reading.view import seen
@@ -87,7 +87,7 @@ def _read(parts: dict[str, bytes], view: View) -> Text:
     blocks = tuple(walker.blocks(body)) if body is not None else ()
     last = None if body is None else body.find(f"{W}sectPr")
     margins = tuple(
-        Margin(name=name, part=part, blocks=tuple(walker.blocks(owner)))
+        Margin(name=name, part=part, blocks=tuple(walker.blocks(owner)), note=note_of(owner))
         for name, part, owner in margins_of(parts, root)
     )
     text = Text(

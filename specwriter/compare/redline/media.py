@@ -6,6 +6,7 @@ import posixpath
 import re
 from xml.sax.saxutils import quoteattr
 
+from specwriter.compare.redline.notes import Notes
 from specwriter.reading.xml import Namer, W, parse
 
 STYLES = "word/styles.xml"
@@ -22,6 +23,7 @@ class Media:
         self._old, self._parts = old, new
         self._relations = _relations(old)
         self._copied: dict[str, str] = {}
+        self.notes = Notes(old, new)
 
     def styles(self) -> None:
         """Adds the styles that only the old document has."""
@@ -38,13 +40,13 @@ class Media:
         self._parts[STYLES] = _before_end(self._parts[STYLES], "</w:styles>", "".join(plain))
 
     def thing(self, xml: str) -> str:
-        """A picture of the old document, pointing to its copy; nothing when it cannot be copied."""
+        """A picture or note of the old document, pointing to its copy; nothing without a copy."""
         for reference in set(_REFERENCE.findall(xml)):
             id = self._copy(reference)
             if not id:
                 return ""
             xml = xml.replace(f'="{reference}"', f'="{id}"')
-        return "" if "noteReference" in xml else xml
+        return self.notes.kept(xml)
 
     def _copy(self, reference: str) -> str:
         if reference in self._copied:

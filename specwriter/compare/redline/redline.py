@@ -24,8 +24,8 @@ def redline(
     """A Word file with every change tracked: frame and looks are those of the new file.
 
     Captions, references and counts of pages stay fields where they show the same in every state of
-    the redline; other fields are written as what they show. Headers and footers are marked; notes
-    are those of the new file. ``texts`` saves reading and comparing again.
+    the redline; other fields are written as what they show. Headers, footers and notes are marked
+    in their own parts. ``texts`` saves reading and comparing again.
     Raises ``ReadingFault`` when a file cannot be read.
     """
     before, after, matched = texts or _read(old, new)
@@ -36,14 +36,21 @@ def redline(
     revisions = Revisions(author)
     references = survey(matched.parts, lists)
     body = Writer(revisions, lists, media, references).body(matched.parts)
+    body = media.notes.in_order(body)
     names = {"w": W_NAME, "r": R_NAME, "mc": MC_NAME, **before.namespaces, **after.namespaces}
     parts[DOCUMENT] = _document(after, body, names).encode("utf-8")
-    # A header has relations of its own, so an old picture there cannot be shown.
+    # What stands beside has relations of its own, so an old picture there cannot be shown.
     writer = Writer(revisions, lists, Media({}, {}), References())
+    notes: dict[tuple[str, str], str] = {}
     for beside in matched.margins:
-        if beside.part:
+        if beside.note:
+            kind = "footnote" if beside.name.startswith("Footnote") else "endnote"
+            notes[kind, beside.note] = writer.body(beside.parts)
+        elif beside.part:
             root = "hdr" if beside.name.startswith("Header") else "ftr"
             parts[beside.part] = _part(root, writer.body(beside.parts), names).encode("utf-8")
+    for name, root, inner in media.notes.parts(notes):
+        parts[name] = _part(root, inner, names | media.notes.namer.used).encode("utf-8")
     if NUMBERING in parts:
         parts[NUMBERING] = lists.part(parts[NUMBERING], before, after)
     return write_package(parts)

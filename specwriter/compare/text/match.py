@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import count
 from zlib import crc32
 
 from specwriter.compare.text.blocks import match_blocks
 from specwriter.compare.text.moves import with_moves
+from specwriter.compare.text.notes import Note, note_pairs
 from specwriter.compare.text.pairs import Added, Beside, Clause, Part, Removed, TextMatch, is_same
 from specwriter.compare.text.sections import Section, pair_sections, sections_of
 from specwriter.compare.text.sequence import heaviest_rise
@@ -32,21 +33,43 @@ def compare_texts(old: Text, new: Text) -> TextMatch:
     before, after = sections_of(old.blocks), sections_of(new.blocks)
     plan = _plan(before, after)
     clauses = tuple(_clauses(before, after, plan))
+    clauses = with_moves(clauses, first=len(plan.moved) + 1)
+    parts = (part for clause in clauses for part in clause.parts)
+    notes = _notes(note_pairs(parts), old.margins, new.margins)
     return TextMatch(
-        clauses=with_moves(clauses, first=len(plan.moved) + 1),
-        margins=tuple(_margins(old.margins, new.margins)),
+        clauses=clauses,
+        margins=(*_margins(old.margins, new.margins), *notes),
     )
 
 
 def _margins(old: Sequence[Margin], new: Sequence[Margin]) -> Iterator[Beside]:
-    """Those that differ, by their names."""
-    was = {each.name: each for each in old}
-    now = {each.name: each for each in new}
+    """Headers and footers that differ, by their names."""
+    was = {each.name: each for each in old if not each.note}
+    now = {each.name: each for each in new if not each.note}
     for name in [*now, *(name for name in was if name not in now)]:
-        before, after = was.get(name), now.get(name)
-        parts = match_blocks(before.blocks if before else (), after.blocks if after else ())
-        if not all(map(is_same, parts)):
-            yield Beside(name=name, part=after.part if after else "", parts=parts)
+        yield from _beside(was.get(name), now.get(name))
+
+
+def _notes(
+    pairs: Iterable[tuple[Note | None, Note | None]], old: Sequence[Margin], new: Sequence[Margin]
+) -> Iterator[Beside]:
+    """Notes that differ."""
+    was = {each.note: each for each in old if each.note}
+    now = {each.note: each for each in new if each.note}
+    for before, after in pairs:
+        yield from _beside(was.get(before) if before else None, now.get(after) if after else None)
+
+
+def _beside(old: Margin | None, new: Margin | None) -> Iterator[Beside]:
+    one = new or old
+    parts = match_blocks(old.blocks if old else (), new.blocks if new else ())
+    if one is None or all(map(is_same, parts)):
+        return
+    # A note that comes or goes does so with the reference to it.
+    is_marked = new is not None and (old is not None or new.note is None)
+    part = new.part if new and is_marked else ""
+    note = new.note[1] if new and new.note and is_marked else ""
+    yield Beside(name=one.name, part=part, parts=parts, note=note)
 
 
 def _plan(old: Sequence[Section], new: Sequence[Section]) -> _Plan:

@@ -113,12 +113,14 @@ class Clause:
 class Beside:
     """A header, footer or note of either document, or of both: its name and what it holds.
 
-    ``part`` is the part of the new file in which it stands; empty where it cannot be marked.
+    ``part`` is the part of the new file in which it stands; empty where that has none. ``note``
+    is the number of a note in that part.
     """
 
     name: str
     part: str
     parts: tuple[Part, ...]
+    note: str = ""
 
     @property
     def clause(self) -> Clause:

@@ -52,7 +52,9 @@ def likeness(piece: Piece) -> str:
     Each office program writes the frame of a picture in its own way; its description stays.
     """
     described = piece.shown
-    return described if described not in ("", "[figure]") else _IDENTITY.sub("", piece.thing)
+    return (
+        described if described not in ("", "[figure]", "[note]") else _IDENTITY.sub("", piece.thing)
+    )
 
 
 def tokens(text: str) -> list[str]:
