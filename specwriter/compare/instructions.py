@@ -5,81 +5,114 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from specwriter.compare.edits import Edit, edits_of
 from specwriter.compare.text.changes import TextChange
-from specwriter.compare.text.words import Span, tokens
-from specwriter.reading.block import OBJECT
-
-_MOST_EDITS = 4
-"""A paragraph with more changes is given anew as a whole."""
-
-_MOST_CHANGED = 0.6
-_CONTEXT = 8
-
-
-@dataclass(frozen=True, slots=True)
-class Edit:
-    """Words to delete and words to put in their place; the first stand once in the paragraph."""
-
-    delete: str
-    substitute: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Instruction:
     """One numbered instruction; ``given`` are whole paragraphs or rows to be put in.
 
-    ``edits`` are empty where the whole is given.
+    ``edits`` are empty where the whole is given; ``is_table`` says that what is given are the rows
+    of a table, their cells parted by `` | ``.
     """
 
     says: str
-    change: TextChange | None = None
+    changes: tuple[TextChange, ...] = ()
     edits: tuple[Edit, ...] = ()
     given: tuple[str, ...] = ()
+    is_table: bool = False
 
 
 def instructions(
     changes: Sequence[TextChange], renumbered: Mapping[str, str]
 ) -> tuple[Instruction, ...]:
-    """One instruction for each change; references that only follow a new number share one."""
-    found = [_instruction(change) for change in changes if not change.follows]
+    """Every change told in an instruction; references that follow a new number share one.
+
+    Texts or rows that come one after the other in one place are put in by one instruction, and a
+    table that goes where another comes is substituted.
+    """
+    told = [change for change in changes if not change.follows]
+    found = [_instruction(tuple(some)) for some in _together(told)]
     return (*found, *_renumbering(renumbered, any(change.follows for change in changes)))
 
 
-def _instruction(change: TextChange) -> Instruction:
-    match change.kind:
+def _together(changes: Sequence[TextChange]) -> Iterator[list[TextChange]]:
+    """The changes of each instruction: neighbours that are put in at one place, else one alone."""
+    runs: list[list[TextChange]] = []
+    for change in changes:
+        if runs and (_same_place(runs[-1][-1], change) or _other_table(runs[-1], change)):
+            runs[-1].append(change)
+        else:
+            runs.append([change])
+    yield from runs
+
+
+def _same_place(one: TextChange, other: TextChange) -> bool:
+    adds = one.kind == other.kind and one.kind in ("added", "row added")
+    tables = [_is_table(each) and each.kind == "added" for each in (one, other)]
+    whole = "the clause" in (one.place, other.place)
+    return adds and not whole and not any(tables) and _place(one) == _place(other)
+
+
+def _place(change: TextChange) -> tuple[str, str, str, str]:
+    table = _table(change) if change.kind == "row added" else ""
+    return change.clause, change.new_clause, table, change.after
+
+
+def _other_table(run: list[TextChange], change: TextChange) -> bool:
+    """Whether a table comes in the place of the one that goes."""
+    return (
+        len(run) == 1
+        and (run[0].kind, change.kind) == ("removed", "added")
+        and _is_table(run[0])
+        and _is_table(change)
+        and _place(run[0])[:2] == _place(change)[:2]
+    )
+
+
+def _is_table(change: TextChange) -> bool:
+    return change.place.startswith(("Table ", "table ")) and ", row " not in change.place
+
+
+def _instruction(changes: tuple[TextChange, ...]) -> Instruction:
+    first, last = changes[0], changes[-1]
+    if (first.kind, last.kind) == ("removed", "added"):
+        says = f"In {_of(first)}, delete {first.place} and substitute the following table:"
+        return Instruction(says=says, changes=changes, given=_lines(last.new), is_table=True)
+    match first.kind:
         case "rewritten":
-            return _rewritten(change)
+            return _rewritten(first)
         case "added":
-            return _added(change)
+            return _added(changes)
         case "removed":
-            return _removed(change)
+            return _removed(first)
         case "moved":
-            return _moved(change)
+            return _moved(first)
         case "row added":
-            where = f"{_of(change)}, {_table(change)}"
-            after = f" after the row {_quoted(change.after)}" if change.after else ""
-            return Instruction(
-                says=f"In {where}, add the following row{after}:",
-                change=change,
-                given=(change.new,),
-            )
+            return _rows_added(changes)
         case "row removed":
-            where = f"{_of(change)}, {_table(change)}"
-            return Instruction(
-                says=f"In {where}, delete the row {_quoted(_first(change.old))}.", change=change
-            )
+            where = f"{_of(first)}, {_table(first)}"
+            row = first.place.partition(", row ")[2]
+            return Instruction(says=f"In {where}, delete the row {row}.", changes=changes)
+
+
+def _rows_added(changes: tuple[TextChange, ...]) -> Instruction:
+    first = changes[0]
+    rows = "row" if len(changes) == 1 else "rows"
+    after = f" after the row {_quoted(first.after)}" if first.after else " as the first"
+    says = f"In {_of(first)}, {_table(first)}, add the following {rows}{after}:"
+    given = tuple(change.new for change in changes)
+    return Instruction(says=says, changes=changes, given=given)
 
 
 def _of(change: TextChange) -> str:
-    return change.clause or change.new_clause or "the opening"
+    name = change.clause or change.new_clause or "the opening"
+    return f"the {name.lower()}" if name in ("Header", "Footer") else name
 
 
 def _table(change: TextChange) -> str:
     return change.place.split(", row ")[0]
-
-
-def _first(row: str) -> str:
-    return row.split(" | ")[0]
 
 
 def _rewritten(change: TextChange) -> Instruction:
@@ -87,11 +120,11 @@ def _rewritten(change: TextChange) -> Instruction:
     edits = edits_of(change.spans)
     if change.new.startswith("[figure"):
         says = f"{where}, delete the figure and substitute the one that is described so:"
-        return Instruction(says=says, change=change, given=(change.new.strip("[]"),))
+        return Instruction(says=says, changes=(change,), given=(_described(change.new),))
     if not edits:
         return Instruction(
             says=f"{where}, delete the text and substitute the following:",
-            change=change,
+            changes=(change,),
             given=(change.new,),
         )
     steps = [
@@ -99,92 +132,40 @@ def _rewritten(change: TextChange) -> Instruction:
         + (f" and substitute {_quoted(edit.substitute)}" if edit.substitute else "")
         for edit in edits
     ]
-    return Instruction(says=f"{where}, {'; '.join(steps)}.", change=change, edits=edits)
+    return Instruction(says=f"{where}, {'; '.join(steps)}.", changes=(change,), edits=edits)
 
 
-def edits_of(spans: Sequence[Span]) -> tuple[Edit, ...]:
-    """The edits that turn the old paragraph into the new one, carried out in this order.
-
-    Empty when the paragraph is better given anew: too much of it changed, or a picture did.
-    """
-    old = "".join(span.text for span in spans if span.kind != "added")
-    groups = list(_groups(spans))
-    changed = sum(len(gone) for _, gone, _ in groups)
-    if len(groups) > _MOST_EDITS or OBJECT in old or changed > _MOST_CHANGED * max(len(old), 1):
-        return ()
-    text, edits, moved = old, [], 0
-    for start, gone, come in groups:
-        edit, text = _edit(text, start + moved, gone, come)
-        moved += len(come) - len(gone)
-        if edit is None or OBJECT in edit.substitute:
-            return ()
-        edits.append(edit)
-    return tuple(edits)
-
-
-def _groups(spans: Sequence[Span]) -> Iterator[tuple[int, str, str]]:
-    """Place in the old paragraph, words that go, words that come; neighbours as one."""
-    place, gone, come = 0, "", ""
-    for span in spans:
-        if span.kind == "equal":
-            if gone or come:
-                yield place - len(gone), gone, come
-            gone = come = ""
-        if span.kind == "added":
-            come += span.text
-        else:
-            place += len(span.text)
-            gone += span.text if span.kind == "removed" else ""
-    if gone or come:
-        yield place - len(gone), gone, come
-
-
-def _edit(text: str, start: int, gone: str, come: str) -> tuple[Edit | None, str]:
-    """An edit whose words stand once in the text, with as little around them as that takes."""
-    end = start + len(gone)
-    new = text[:start] + come + text[end:]
-    before, after = tokens(text[:start]), tokens(text[end:])
-    for width in range(_CONTEXT * 2 + 1):
-        left = "".join(before[len(before) - min(width, len(before)) :])
-        right = "".join(after[: min(width, len(after))])
-        if not gone and not (left + right).strip():
-            continue
-        delete = left + gone + right
-        trimmed = delete.strip()
-        if trimmed and text.count(delete) == 1 and _whole_words(text, start - len(left), delete):
-            return Edit(delete, left + come + right), new
-    return None, new
-
-
-def _whole_words(text: str, start: int, part: str) -> bool:
-    """Whether a part neither begins nor ends inside a word."""
-    end = start + len(part)
-    before, after = text[start - 1 : start], text[end : end + 1]
-    begins = not (before.isalnum() and part[:1].isalnum())
-    return begins and not (after.isalnum() and part[-1:].isalnum())
-
-
-def _added(change: TextChange) -> Instruction:
+def _added(changes: tuple[TextChange, ...]) -> Instruction:
+    change = changes[0]
     if change.place == "the clause":
         after = f"After {change.after}, add" if change.after else "At the beginning, add"
         heading, *text = change.new.split("\n")
         says = f"{after} the clause {change.new_clause or heading}:"
-        return Instruction(says=says, change=change, given=tuple(text))
-    behind = f" after {change.after}" if change.after else ""
+        return Instruction(says=says, changes=changes, given=tuple(text))
+    where = f"after {change.after}" if change.after else "at its beginning"
     return Instruction(
-        says=f"In {_of(change)}, add the following{behind}:",
-        change=change,
-        given=_lines(change.new),
+        says=f"In {_of(change)}, add the following {where}:",
+        changes=changes,
+        given=tuple(line for each in changes for line in _lines(each.new)),
+        is_table=_is_table(change),
     )
 
 
 def _removed(change: TextChange) -> Instruction:
     if change.place == "the clause":
-        return Instruction(says=f"Delete {change.clause} with all its text.", change=change)
-    return Instruction(
-        says=f"In {_of(change)}, delete {change.place}, which reads {_quoted(change.old)}.",
-        change=change,
-    )
+        says = f"Delete {change.clause} with all its text."
+    elif change.old.startswith("[figure"):
+        described = _quoted(_described(change.old))
+        says = f"In {_of(change)}, delete the figure that is described so: {described}."
+    elif _is_table(change):
+        says = f"In {_of(change)}, delete {change.place} with all its rows."
+    else:
+        says = f"In {_of(change)}, delete {change.place}, which reads {_quoted(change.old)}."
+    return Instruction(says=says, changes=(change,))
+
+
+def _described(figure: str) -> str:
+    return figure.strip("[]").removeprefix("figure: ")
 
 
 def _moved(change: TextChange) -> Instruction:
@@ -192,11 +173,11 @@ def _moved(change: TextChange) -> Instruction:
         to = f"to follow {change.after}" if change.after else "to the beginning"
         number = change.new_clause.split(" ")[0]
         says = f"Move {change.clause} {to}; its number becomes {number}."
-        return Instruction(says=says, change=change)
+        return Instruction(says=says, changes=(change,))
     behind = f" to follow {change.after}" if change.after else ""
     return Instruction(
         says=f"Move the text {_quoted(change.new or change.old)} to {_of(change)}{behind}.",
-        change=change,
+        changes=(change,),
     )
 
 

@@ -18,8 +18,10 @@ from specwriter.report.versions_markdown import amount_rows, escaped, table
 
 TITLE = "Change memo"
 LEAD_IN = (
-    "The provision is changed as follows. Text between quotation marks is deleted, substituted or "
-    "added exactly as written; everything else stays."
+    "The provision is changed as follows. Clauses, tables, rows and paragraphs are named as they "
+    "stand in the base, before any instruction is carried out. Text between quotation marks is "
+    "deleted, substituted or added exactly as written, where … stands for the rest of a long text; "
+    "the cells of a row are parted by |. Everything else stays."
 )
 BLANKS = (
     "Addendum number: ________   Date: ________",
@@ -61,6 +63,9 @@ def _subject(compared: Compared) -> Iterator[str]:
 
 def _instruction(number: int, instruction: Instruction) -> Iterator[Block]:
     yield _paragraph(f"{number}. {instruction.says}")
+    if instruction.is_table:
+        yield Table(rows=tuple(_row(text.split(" | ")) for text in instruction.given))
+        return
     for text in instruction.given:
         yield _paragraph(f'"{text}"')
 

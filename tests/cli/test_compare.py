@@ -119,11 +119,11 @@ def test_a_redline_and_a_memo_are_written_beside_the_report(
     assert lines(rejected(content)) == lines(DRAFTED.read_bytes())
     assert "1/8 in to 3/16 in" in "\n".join(lines(accepted(content)))
     said = memo.read_text(encoding="utf-8")
-    assert 'delete "1/4" and substitute "3/16"; delete "6.4" and substitute "4.8".' in said
+    assert 'column "Route 9 travel lanes", delete the text and substitute the following:' in said
     assert said.splitlines()[0] == "# Change memo"
     paragraphs = [each.text for each in docx.Document(str(word)).paragraphs]
     assert paragraphs[0] == "Change memo"
-    assert any('delete "1/4" and substitute "3/16"' in text for text in paragraphs)
+    assert '"1/8 in to 3/16 in (3.2 to 4.8 mm)"' in paragraphs
 
 
 def test_a_text_and_a_word_file_are_compared_with_their_numbers_written_out(

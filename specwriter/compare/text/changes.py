@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
@@ -101,7 +102,7 @@ def text_changes(match: TextMatch) -> tuple[TextChange, ...]:
             found += _moved(clause, origins[clause.move], before, numbers, whole)
         elif not clause.move:
             found += _in_clause(clause, numbers, before, whole)
-        before = clause.title or before
+        before = _title(clause.old if clause.new else None) or clause.title or before
     for beside in match.margins:
         found += _in_clause(beside.clause, numbers, "", whole)
     return tuple(found)
@@ -257,17 +258,21 @@ def _in_table(
     part: MatchedTable, clause: Clause, place: str, numbers: dict[str, str]
 ) -> Iterator[TextChange]:
     columns = [cell.text for cell in part.old.rows[0].cells] if part.old.rows else []
+    names = _names(part.old.rows) | _names(part.new.rows)
     before = ""
     for row in part.rows:
         if row.old is None or row.new is None:
-            yield _row(row, clause, place, before)
+            yield _row(row, clause, place, before, names)
         else:
-            yield from _cells(row, row.old, clause, place, columns, numbers)
+            where = f"{place}, row {_quoted(names[id(row.old)])}"
+            yield from _cells(row, clause, where, columns, numbers)
         if row.old:
-            before = _name(row.old)
+            before = names[id(row.old)]
 
 
-def _row(row: MatchedRow, clause: Clause, place: str, before: str) -> TextChange:
+def _row(
+    row: MatchedRow, clause: Clause, place: str, before: str, names: dict[int, str]
+) -> TextChange:
     one = row.old or row.new
     assert one is not None
     text = one.shown
@@ -275,7 +280,7 @@ def _row(row: MatchedRow, clause: Clause, place: str, before: str) -> TextChange
         kind="row removed" if row.old else "row added",
         clause=_title(clause.old),
         new_clause=_title(clause.new),
-        place=f"{place}, row {_quoted(_name(one))}",
+        place=f"{place}, row {_quoted(names[id(one)])}",
         old=text if row.old else "",
         new=text if row.new else "",
         after=before,
@@ -284,7 +289,6 @@ def _row(row: MatchedRow, clause: Clause, place: str, before: str) -> TextChange
 
 def _cells(
     row: MatchedRow,
-    old: Row,
     clause: Clause,
     place: str,
     columns: Sequence[str],
@@ -292,7 +296,7 @@ def _cells(
 ) -> Iterator[TextChange]:
     for index, parts in enumerate(row.cells):
         column = columns[index] if index < len(columns) else f"{index + 1}"
-        where = f"{place}, row {_quoted(_name(old))}, column {_quoted(column)}"
+        where = f"{place}, column {_quoted(column)}"
         for part in parts:
             if isinstance(part, Rewritten):
                 yield _rewritten(part, clause, where, numbers)
@@ -302,8 +306,16 @@ def _cells(
                 yield from _in_table(part, clause, where, numbers)
 
 
-def _name(row: Row) -> str:
-    return next((cell.text for cell in row.cells if cell.text.strip()), "")
+def _names(rows: Sequence[Row]) -> dict[int, str]:
+    """``id`` of each row → its first cell that is not empty, with as many more as tell it apart."""
+    filled = [[text for cell in row.cells if (text := cell.text.strip())] for row in rows]
+    known = Counter(tuple(cells[:n]) for cells in filled for n in range(1, len(cells) + 1))
+    return {id(row): _told_apart(cells, known) for row, cells in zip(rows, filled, strict=True)}
+
+
+def _told_apart(cells: list[str], known: Counter[tuple[str, ...]]) -> str:
+    parts = (cells[:n] for n in range(1, len(cells)) if known[tuple(cells[:n])] == 1)
+    return " | ".join(next(parts, cells))
 
 
 def _quoted(text: str) -> str:
