@@ -228,6 +228,14 @@ class Between:
         return self.least.narrow(box, variable).meet(self.most.narrow(box, variable))
 
 
+def is_settled(interval: Interval) -> bool:
+    """True for a point, or in floating point for what rounding has made of one."""
+    low, high = interval
+    if low is None or high is None:
+        return False
+    return low == high or (isinstance(low, float) and high - low <= 1e-10 * abs(high) + 1e-13)
+
+
 Pick = Callable[[list[Fraction]], Fraction]
 
 
@@ -240,9 +248,9 @@ def _corners(
         sign = signs[name]
         if interval.is_point:
             ends.append((interval.low,))
-        elif sign is None:
+        elif sign is None and not is_settled(interval):
             return []
-        elif sign == 0:
+        elif not sign:
             ends.append((interval.low, interval.high))
         else:
             ends.append((interval.high if sign * direction > 0 else interval.low,))

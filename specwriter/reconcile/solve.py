@@ -17,6 +17,7 @@ from specwriter.reconcile.implied import clashing_sum, with_implied
 from specwriter.reconcile.propagate import box_of, is_rough, propagate, rough, users_of
 from specwriter.reconcile.relation import ANY, Box, Linear, Relation
 from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.shape import is_settled
 from specwriter.reconcile.variables import is_outcome, is_whole
 
 BUDGET = 400
@@ -169,7 +170,7 @@ class _Search:
 
     def _fix(self, box: Box, order: list[str]) -> Point | None:
         """A point of the box: each variable in turn at an end of what the others leave it."""
-        open_ = [name for name in order if not _is_settled(box.get(name, ANY))]
+        open_ = [name for name in order if not is_settled(box.get(name, ANY))]
         if not open_:
             return {
                 name: interval.low for name, interval in box.items() if interval.low is not None
@@ -187,14 +188,6 @@ class _Search:
 
 def _whole_first(name: str) -> bool:
     return not is_whole(name)
-
-
-def _is_settled(interval: Interval) -> bool:
-    """True for a point, or in floating point for what rounding has made of one."""
-    low, high = interval
-    if low is None or high is None:
-        return False
-    return low == high or (isinstance(low, float) and high - low <= 1e-10 * abs(high) + 1e-13)
 
 
 def _candidates(name: str, interval: Interval) -> tuple[Fraction, ...]:

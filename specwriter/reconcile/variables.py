@@ -134,7 +134,6 @@ VARIABLES: dict[str, Variable] = {
     "straightedge.tolerance": _result("gap under the straightedge", "at_most"),
     "ride.long_waves": _computed("roughness of the long waves left", "in/mi"),
     "coverage.reach": _computed("width that the passes cover", "m"),
-    "blade.stack": _computed("width of the blade stack", "m"),
 }
 """Plain words for every variable; requirements are collected and listed in this order."""
 

@@ -32,6 +32,7 @@ SPACING = "conditions.joint_spacing"
 
 
 WITHIN = {
+    "conditions.slab_thickness": Interval(Fraction(1), Fraction(2)),
     "conditions.existing_wavelength": Interval(Fraction(5), Fraction(30)),
     "equipment.wheelbase": Interval(Fraction(3), Fraction(8)),
     "ride.localized_base": Interval(Fraction(4), Fraction(30)),

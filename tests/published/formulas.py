@@ -326,7 +326,7 @@ CHECKS: dict[str, Callable[[dict[str, Any]], Any]] = {
             },
         )
     ),
-    "width of a blade stack": lambda r: value_of(
+    "least width of a head": lambda r: value_of(
         "blades-on-the-head",
         {"blade.per_head": r["blades"], "groove.spacing": exact(r["p_in"])},
     ),

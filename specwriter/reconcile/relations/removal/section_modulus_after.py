@@ -16,14 +16,15 @@ SLAB, CUT = "conditions.slab_thickness", "removal.depth"
 
 
 def _value(at: Mapping[str, Any]) -> Any:
-    left = (at[SLAB] - at[CUT]) / at[SLAB]
-    return left * left
+    left = at[SLAB] - at[CUT]
+    if isinstance(left, Fraction | float) and left < 0:
+        # A corner of the ranges that WITHIN cuts off: nothing is left.
+        return Fraction(0)
+    return (left / at[SLAB]) * (left / at[SLAB])
 
 
 def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
-    cut, slab = at[CUT].high, at[SLAB].low
-    inside = cut is not None and slab is not None and cut <= slab
-    return {SLAB: 1, CUT: -1} if inside else {SLAB: None, CUT: None}
+    return {SLAB: 1, CUT: -1}
 
 
 def _slab(share: Any, at: Mapping[str, Any]) -> Any:
