@@ -2,79 +2,19 @@
 
 from __future__ import annotations
 
-import io
 import random
-from collections.abc import Callable
-from difflib import unified_diff
-from time import process_time
-
-import docx
 
 from specwriter.compare.text import compare_texts
 from specwriter.reading import Cell, Paragraph, Piece, Row, Table, Text
+from tests.benchmarks.compare import (
+    PAGES,
+    line_difference_and_file,
+    provision,
+    revised,
+    seconds,
+    text_of,
+)
 from tests.compare.redline.generated import WORDS
-
-PAGES = 300
-BLOCKS_A_PAGE = 20
-"""Paragraphs of some 25 words, as on a page of a provision."""
-
-Lines = list[tuple[str, int]]
-"""Text, and the level of a heading or 0."""
-
-
-def provision(pages: int) -> Lines:
-    chance = random.Random(pages)
-    return [
-        (f"Clause {n}", 2)
-        if n % 9 == 0
-        else (" ".join(chance.choices(WORDS, k=chance.randint(15, 35))), 0)
-        for n in range(pages * BLOCKS_A_PAGE)
-    ]
-
-
-def revised(lines: Lines) -> Lines:
-    """Every fifth paragraph reworded, one in fifty gone, one in fifty new, two clauses swapped."""
-    chance = random.Random(7)
-    found: Lines = []
-    for n, (text, level) in enumerate(lines):
-        if level or n % 5:
-            found.append((text, level))
-            continue
-        words = text.split(" ")
-        words[chance.randrange(len(words))] = chance.choice(WORDS)
-        if n % 50:
-            found.append((" ".join(words), 0))
-        elif n % 100:
-            found += [(text, 0), (" ".join(chance.choices(WORDS, k=20)), 0)]
-    return [*found[:9], *found[18:27], *found[9:18], *found[27:]]
-
-
-def text_of(lines: Lines) -> Text:
-    return Text(
-        blocks=tuple(
-            Paragraph(pieces=(Piece(text),), heading=level, style="H" if level else "B")
-            for text, level in lines
-        )
-    )
-
-
-def seconds(work: Callable[[], object]) -> float:
-    """The best of two, in time of this process."""
-    taken = []
-    for _ in range(2):
-        start = process_time()
-        work()
-        taken.append(process_time() - start)
-    return min(taken)
-
-
-def line_difference_and_file(old: Lines, new: Lines) -> None:
-    was, now = ([text for text, _ in lines] for lines in (old, new))
-    list(unified_diff(was, now, lineterm=""))
-    document = docx.Document()
-    for text, _ in new:
-        document.add_paragraph(text)
-    document.save(io.BytesIO())
 
 
 def test_comparing_300_pages_by_word_costs_at_most_twice_lines_and_a_file() -> None:

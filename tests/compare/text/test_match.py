@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from specwriter.compare.text import (
     Added,
     Match,
@@ -97,6 +99,21 @@ def test_two_clauses_swapped_are_one_move() -> None:
         (False, "1.3 Residue"),
     ]
     assert {part.move for clause in moves for part in clause.parts} == {1}  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize("changed", ["1.2", "1.3"])
+def test_of_two_clauses_swapped_the_one_that_changed_is_marked_in_its_place(changed: str) -> None:
+    first = TEXT[TEXT.index("### 1.2") : TEXT.index("### 1.3")]
+    second = TEXT[TEXT.index("### 1.3") :] + "\n"
+    edited = {"1.2": first, "1.3": second}
+    edited[changed] = edited[changed].rstrip() + " Record it.\n\n"
+    new = TEXT[: TEXT.index("### 1.2")] + edited["1.3"] + edited["1.2"]
+
+    match = matched(TEXT, new)
+
+    moves = {clause.title for clause in match.clauses if clause.move}
+    assert len(moves) == 1
+    assert not next(iter(moves)).startswith(changed)
 
 
 def test_a_paragraph_that_moved_alone_is_known_again() -> None:
