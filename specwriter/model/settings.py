@@ -10,6 +10,14 @@ from specwriter.quantity import Quantity
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Usual(Node):
+    """What the house calls usual for one requirement, named by its way below the area."""
+
+    of: str
+    range: Quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Settings(Node):
     """A missing setting has no default: the check that needs it is reported as not run."""
 
@@ -35,3 +43,4 @@ class Settings(Node):
     number_style: Literal["fractions", "decimals"] | None = None
     pay_step: Quantity | None = None
     lowest_ride_speed: Quantity | None = None
+    usual: tuple[Usual, ...] = ()

@@ -18,7 +18,7 @@ class Standard:
     name: str
     title: str
     of: str
-    """The property: a key of an area."""
+    """The property: a key of an area, or ``certification`` of the device."""
     gives: tuple[str, ...]
     pattern: str
 
@@ -143,6 +143,20 @@ STANDARDS: tuple[Standard, ...] = (
         of="noise",
         gives=("close proximity",),
         pattern=r"ISO 11819-2\b",
+    ),
+    Standard(
+        name="AASHTO R 56",
+        title="the certification of profilers",
+        of="certification",
+        gives=(),
+        pattern=r"\bR ?-?56\b",
+    ),
+    Standard(
+        name="AASHTO M 328",
+        title="the equipment of profilers",
+        of="certification",
+        gives=(),
+        pattern=r"\bM ?-?328\b",
     ),
     Standard(
         name="AASHTO R 54",

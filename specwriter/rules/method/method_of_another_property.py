@@ -30,6 +30,7 @@ Sources
     ASTM E965-15 and E1845-15, scopes: texture depth
     ASTM E274-97, scope: locked-wheel friction
     AASHTO T 360-16(2020), scope: on-board sound intensity
+    AASHTO R 56-14(2018): profilers are certified, no lane is measured
     AASHTO R 54-14(2018), section 1: ride quality with inertial profilers
 """
 
@@ -56,6 +57,9 @@ _PROPERTIES = {
 }
 
 
+_MEASURED = {**_PROPERTIES, "certification": "the device"}
+
+
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each property whose named standards all measure another one."""
     for area in job.areas.values():
@@ -70,7 +74,7 @@ def _foreign(area: Area, key: str, words: str) -> Finding | None:
         return None
     standard, place = named[0]
     says = (
-        f"{standard.name} is {standard.title}: it measures {_PROPERTIES[standard.of]}, not {words}."
+        f"{standard.name} is {standard.title}: it measures {_MEASURED[standard.of]}, not {words}."
     )
     settle = (f"name the standard for {words}", f"move it to {standard.of}")
     return RULE.finding(area, says, (place,), settle)

@@ -33,7 +33,8 @@ from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.quantity import Quantity, ValueFault, parse
+from specwriter.quantity import Quantity
+from specwriter.rules.lengths import lengths_in
 from specwriter.rules.places import rides
 from specwriter.rules.rule import Rule, evidence, given
 
@@ -44,7 +45,6 @@ RULE = Rule(
     needs=("smoothness.segment", "smoothness.pay_adjustment.applies_to"),
 )
 
-_LENGTH = re.compile(r"\d[\d,.]*(?: ?\d+/\d+)?[ -]?(?:miles?|mi|feet|foot|ft|km|m)\b")
 _ROUNDING = Fraction(1, 100)
 _PRO_RATED = re.compile(r"pro[- ]?rat|proportion", re.IGNORECASE)
 
@@ -54,7 +54,7 @@ def check(job: Job) -> Iterator[Finding]:
     for area, ride in rides(job):
         pay, segment = given(ride.pay_adjustment), given(ride.segment)
         text = given(pay.applies_to)
-        lengths = list(_lengths(text))
+        lengths = list(lengths_in(text))
         if not lengths or _PRO_RATED.search(text) or any(_same(each, segment) for each in lengths):
             continue
         says = f"Pay is counted for {text}, and the index is judged over {segment}."
@@ -68,14 +68,6 @@ def check(job: Job) -> Iterator[Finding]:
             "state how it is pro-rated",
         )
         yield RULE.finding(area, says, at, settle)
-
-
-def _lengths(text: str) -> Iterator[Quantity]:
-    for found in _LENGTH.findall(text):
-        try:
-            yield parse(found, "length")
-        except ValueFault:
-            continue
 
 
 def _same(length: Quantity, segment: Quantity) -> bool:

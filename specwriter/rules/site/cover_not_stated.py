@@ -1,7 +1,8 @@
 """Steel near the surface, and no word on how deep it lies.
 
 Looks at
-    The kind of pavement, the place, and whether the cover to the steel is given.
+    The kind of pavement, whether an area lies on a bridge deck, and whether the cover to the
+    steel is given.
 
 Why it matters
     Every cut takes cover from the steel. Without the cover that is there, nobody can tell how deep
@@ -29,8 +30,8 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.rules.places import REINFORCED, words
-from specwriter.rules.rule import Rule, evidence
+from specwriter.rules.places import ASPHALT, REINFORCED, words
+from specwriter.rules.rule import Rule, evidence, given
 
 RULE = Rule(
     title="the cover over the steel is not stated",
@@ -44,14 +45,23 @@ RULE = Rule(
 def check(job: Job) -> Iterator[Finding]:
     """One finding for a job that cuts reinforced concrete of unknown cover."""
     conditions = job.conditions
-    if conditions.pavement not in REINFORCED or conditions.cover_to_steel is not None:
+    if conditions.cover_to_steel is not None:
         return
+    pavement = given(conditions.pavement)
+    cut = [
+        area
+        for area in job.areas.values()
+        if pavement in REINFORCED or (area.place == "bridge_deck" and pavement not in ASPHALT)
+    ]
+    if not cut:
+        return
+    where = words(pavement) if pavement in REINFORCED else "a bridge deck"
     at = [
         evidence(conditions, "pavement", "pavement"),
-        *(evidence(area, "texture", "texture") for area in job.areas.values()),
+        *(evidence(area, "place", "place") for area in cut if area.place == "bridge_deck"),
+        *(evidence(area, "texture", "texture") for area in cut),
     ]
     says = (
-        f"The pavement is {words(conditions.pavement)}, and the job does not say how much concrete "
-        "lies above its steel."
+        f"What is cut is {where}, and the job does not say how much concrete lies above its steel."
     )
     yield RULE.finding(None, says, at, ("give the least cover found by a survey",))

@@ -1,0 +1,19 @@
+"""Lengths that a text of the job names."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from specwriter.quantity import Quantity, ValueFault, parse
+
+_LENGTH = re.compile(r"\d[\d,.]*(?: ?\d+/\d+)?[ -]?(?:miles?|mi|feet|foot|ft|km|m)\b")
+
+
+def lengths_in(text: str) -> Iterator[Quantity]:
+    """Each length in feet, miles, metres or kilometres, in the order of the text."""
+    for found in _LENGTH.findall(text):
+        try:
+            yield parse(found, "length")
+        except ValueFault:
+            continue
