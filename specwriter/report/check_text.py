@@ -12,6 +12,7 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections import defaultdict
 from collections.abc import Iterator
 
@@ -118,16 +119,30 @@ def _defect(defect: Defect) -> str:
 
 
 def _table(area: AreaVerdicts) -> Iterator[str]:
-    """The area's requirements that others bear on, in columns; the last one is wrapped."""
+    """The area's requirements that others bear on, in columns.
+
+    A long name is wrapped where that leaves room for a verdict of one word; a verdict that finds
+    no room stands on a line of its own.
+    """
     rows = [(area.area, *HEAD), *rows_of(area)]
-    widths = [max(len(row[column]) for row in rows) for column in range(3)]
-    for row in rows:
-        cells = [f"{cell:{width}}" for cell, width in zip(row[:3], widths, strict=True)]
-        opening = "  ".join([*cells, ""])
-        if len(opening) > WIDTH - 24 and len(opening) + len(row[3]) > WIDTH:
-            yield opening.rstrip()
-            opening = INDENT * 2
-        yield wrapped(row[3], opening, " " * len(opening))
+    names, required, allowed = (max(len(row[column]) for row in rows) for column in range(3))
+    room = WIDTH - len("impossible") - required - allowed - 3 * len(_GAP)
+    names = min(names, max(room, _SHORTEST_NAME))
+    for name, *cells, verdict in rows:
+        first, *rest = textwrap.wrap(name, names, subsequent_indent=_GAP)
+        opening = _GAP.join(
+            [f"{first:{names}}", f"{cells[0]:{required}}", f"{cells[1]:{allowed}}", ""]
+        )
+        own_line = len(opening) > WIDTH - 24 and len(opening) + len(verdict) > WIDTH
+        yield opening.rstrip() if own_line else wrapped(verdict, opening, " " * len(opening))
+        yield from rest
+        if own_line:
+            yield wrapped(verdict, INDENT * 2)
+
+
+_GAP = "  "
+_SHORTEST_NAME = 18
+"""Characters of a name below which wrapping it makes the table harder to read, not easier."""
 
 
 def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:

@@ -87,7 +87,7 @@ def _about(room: str, topic: str) -> str:
 
 
 def _rule(rule: RegisteredRule) -> str:
-    needs = ", ".join(f"`{need}`" for need in rule.rule.needs)
+    needs = ", ".join(f"{_in_words(need)} (`{need}`)" for need in rule.rule.needs)
     textures = ", ".join(each.replace("_", " ") for each in rule.rule.applies_to)
     head = [
         f"### {rule.slug}",
@@ -97,6 +97,28 @@ def _rule(rule: RegisteredRule) -> str:
         + (f" Only for {textures}." if textures else ""),
     ]
     return "\n\n".join([*head, *_sections(shown(rule.sections))])
+
+
+def _in_words(key: str) -> str:
+    """``conditions.coarse_aggregate.hardness`` → coarse aggregate hardness."""
+    parts = (_NOUNS.get(each, each.replace("_", " ")) for each in key.split("."))
+    return " ".join(part for part in parts if part)
+
+
+_NOUNS = {
+    "conditions": "",
+    "testing": "",
+    "settings": "setting",
+    "at_least": "limit",
+    "at_most": "limit",
+    "when": "time",
+    "where": "place",
+    "measured": "time",
+    "paid": "payment",
+    "required": "decision",
+    "ph": "pH",
+}
+"""What the keys that are no nouns, or say nothing by themselves, stand for."""
 
 
 def _sections(sections: dict[str, str]) -> Iterator[str]:

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import re
 import textwrap
 from collections.abc import Iterable, Sequence
 
 from specwriter.diagnostic import Finding, Grade
 
-WIDTH = 96
+WIDTH = 80
 INDENT = "   "
+_NO_BREAK = "\N{NO-BREAK SPACE}"
+_BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:in|ft|mi|m|mm|km|per|percent|dB|mph|SY|days?)\b)")
 CAUTION = (
     "This report finds what its checks look for and nothing else. Local codes, the agency's own "
     "requirements and the licensed engineer of record govern."
@@ -44,12 +47,16 @@ def ways_out(settle: Sequence[str]) -> str:
 
 
 def wrapped(text: str, opening: str = INDENT, following: str | None = None) -> str:
-    """A paragraph of a report, indented; ``following`` indents all lines but the first."""
-    return textwrap.fill(
-        text,
+    """A paragraph of a report, indented; ``following`` indents all lines but the first.
+
+    A number and its unit stay on one line.
+    """
+    filled = textwrap.fill(
+        _BEFORE_UNIT.sub(_NO_BREAK, text),
         WIDTH,
         initial_indent=opening,
         subsequent_indent=opening if following is None else following,
         break_long_words=False,
         break_on_hyphens=False,
     )
+    return filled.replace(_NO_BREAK, " ")

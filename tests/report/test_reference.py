@@ -27,7 +27,8 @@ def test_a_rule_stands_with_grade_basis_examples_and_sources() -> None:
     chapter = reference_markdown()
     page = chapter.partition("### setback-not-stated\n")[2].partition("\n### ")[0]
 
-    assert "Grade: open. Basis: published. Looks only where the job gives `residue.regime`." in page
+    assert "Grade: open. Basis: published. Looks only where the job gives residue regime" in page
+    assert "(`residue.regime`)." in page
     assert "```yaml\nresidue: {regime: spread, permit_by: agency}\n```" in page
     assert "- Ohio CMS 257 and 511, 2010" in page
 
