@@ -144,7 +144,7 @@ def _checked(loaded: Loaded) -> CheckResult:
         return CheckResult(source=loaded.source)
     solved, tied, broken = _reconciled(loaded.job)
     rules = run_rules(loaded.job, beside=tied)
-    found = (*first_hand(tied, rules.slips), *rules.findings)
+    found = (*first_hand(tied, rules.slips), *rules.findings, *_of_alternatives(loaded.job))
     settled = settle(loaded.job, found, {*slugs(), *(each.slug for each in found)})
     order = _by_grade_and_place(loaded.source)
     return CheckResult(
@@ -157,6 +157,18 @@ def _checked(loaded: Loaded) -> CheckResult:
         defects=(*broken, *rules.defects),
         ran=(*(solved.ran if solved else ()), *rules.ran),
     )
+
+
+def _of_alternatives(job: Job) -> Iterator[Finding]:
+    """What is found in the alternatives of an area, each looked at as if it were the area's own."""
+    from specwriter.model import with_each_alternative
+    from specwriter.rules import run_rules
+
+    for other, alternative in with_each_alternative(job):
+        _, tied, _ = _reconciled(other)
+        for finding in (*tied, *run_rules(other, beside=tied).findings):
+            if any(each.path.startswith(alternative.path) for each in finding.evidence):
+                yield finding
 
 
 def _reconciled(

@@ -14,7 +14,7 @@ from specwriter.model.contract import PayItem
 from specwriter.quantity import Quantity
 
 _NOT_REQUIREMENTS: dict[type[Any], tuple[str, ...]] = {
-    Area: ("id", "texture", "place", "name", "conditions", "also_stated"),
+    Area: ("id", "texture", "place", "name", "conditions", "also_stated", "maintenance"),
     # Quantities and prices belong to the bid schedule, not to the text of the provision.
     PayItem: ("id", "quantity", "unit_price"),
 }

@@ -20,7 +20,9 @@ treat turn use walk wash weigh
 """
 """Verbs that begin no noun in the texts of clauses."""
 
-_VERBS_OR_NOUNS = "cover design groove light mark place plan record round seal store test texture"
+_VERBS_OR_NOUNS = (
+    "cover design groove light mark place plan record reverse round seal store test texture"
+)
 """Verbs only before one of the words that a noun does not stand before."""
 
 _BEHIND_A_VERB = "a an again by each for in no such the what with"

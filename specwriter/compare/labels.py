@@ -40,6 +40,7 @@ _NAMES: dict[str, str] = {
     "removal.thickness_after": "slab thickness after cutting",
     "removal.reservoir_after": "depth of sealant reservoir after cutting",
     "removal.asphalt_after": "asphalt thickness after cutting",
+    "removal.overlay_after": "overlay thickness after cutting",
     "removal.section_modulus_after": "share of section modulus after cutting",
     "coverage.share": "share of the area textured",
     "coverage.window_width": "width of the coverage window",
@@ -140,6 +141,8 @@ def label_of(key: Key, path: str) -> str:
     """What the place is called; ``path`` supplies the ids of tests, pay items and submittals."""
     if key[0] == "also_stated" and len(key) > 1:
         return f"{label_of(key[1:], path)} of another document"
+    if key[0] == "alternatives" and len(key) > 1:
+        return f"{label_of(key[1:], path)} of an alternative"
     parts, last = path.split("."), key[-1]
     if "tiers" in key:
         of = f"{_test(parts[: parts.index('tiers')])}, tier"

@@ -72,6 +72,15 @@ class Statement(Node):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Alternative(Node):
+    """A pattern of grooves that the contractor may cut in place of that of the area."""
+
+    name: str
+    groove: Groove
+    land: Land | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Area(Node):
     """A textured area; ``id`` is its key under ``areas``."""
 
@@ -99,4 +108,6 @@ class Area(Node):
     noise: Noise | None = None
     testing: dict[str, Test] = field(default_factory=dict)
     also_stated: tuple[Statement, ...] = ()
+    alternatives: tuple[Alternative, ...] = ()
+    maintenance: str | None = None
     pay_item: str | None = None

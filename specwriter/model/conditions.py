@@ -55,6 +55,7 @@ class PavementFacts(Node):
     pavement_age: Quantity | None = None
     slab_thickness: Quantity | None = None
     asphalt_thickness: Quantity | None = None
+    overlay_thickness: Quantity | None = None
     joint_spacing: Quantity | None = None
     joint_reservoir_depth: Quantity | None = None
     cover_to_steel: Quantity | None = None
@@ -78,6 +79,8 @@ class PlaceFacts(PavementFacts):
     grade: Quantity | None = None
     drainage_path: Quantity | None = None
     curbs: bool | None = None
+    shoulder: Literal["concrete", "asphalt", "gravel", "none"] | None = None
+    overhead_clearance: Quantity | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -87,6 +87,7 @@ class Removal(Node):
     thickness_after: Quantity | None = None
     reservoir_after: Quantity | None = None
     asphalt_after: Quantity | None = None
+    overlay_after: Quantity | None = None
     section_modulus_after: Quantity | None = None
 
 

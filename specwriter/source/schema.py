@@ -49,8 +49,8 @@ def leaves(node: dict[str, Any] | None = None, route: Route = ()) -> Iterator[tu
 def homes() -> dict[str, tuple[Route, ...]]:
     """For each key, the routes of the blocks that it belongs to.
 
-    What other documents state (``also_stated``) repeats the keys of the area, and the conditions of
-    an area those of the contract: advice names the first.
+    What other documents state (``also_stated``) and ``alternatives`` repeat the keys of the area,
+    and the conditions of an area those of the contract: advice names the first.
     """
     found: dict[str, list[Route]] = {}
     for route, _ in leaves():
@@ -60,7 +60,9 @@ def homes() -> dict[str, tuple[Route, ...]]:
 
 
 def _repeats(route: Route) -> bool:
-    return "also_stated" in route[:-2] or ("areas" in route[:-2] and "conditions" in route[:-1])
+    return not {"also_stated", "alternatives"}.isdisjoint(route[:-2]) or (
+        "areas" in route[:-2] and "conditions" in route[:-1]
+    )
 
 
 def entry(route: Route) -> dict[str, Any]:

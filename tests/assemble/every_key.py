@@ -68,8 +68,12 @@ class _Maker:
             return self.own_facts
         if path == ("conditions",) and key in schema()["$defs"]["place_facts"]["properties"]:
             return not self.own_facts
-        ours = self.fixed["texture"] == "next_generation_concrete_surface"
-        return key not in ("also_stated", "file") and (ours or key != "flush_grind")
+        texture = self.fixed["texture"]
+        if key == "flush_grind":
+            return texture == "next_generation_concrete_surface"
+        if key == "alternatives":
+            return str(texture).endswith("_grooving")
+        return key not in ("also_stated", "file")
 
     def leaf(self, part: dict[str, Any], path: tuple[str, ...]) -> Any:
         key = path[-1]

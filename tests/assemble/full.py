@@ -68,6 +68,19 @@ _RIDE = {
 }
 
 
+_TRAPEZOID = {
+    "name": "trapezoid",
+    "groove": {
+        "width": "1/2 in ± 1/16 in",
+        "width_at_bottom": "1/4 in ± 1/16 in",
+        "depth": "1/4 in ± 1/16 in",
+        "spacing": "2-1/4 in +0 in -1/8 in",
+        "alignment": "at most 1-1/2 in",
+        "alignment_over": "75 ft",
+    },
+}
+
+
 def full(name: str) -> Job:
     """The example of that name, its first area with all results, pay bands and limits of cover."""
     area = f"areas.{next(iter(job(name).areas))}"
@@ -90,4 +103,6 @@ def full(name: str) -> Job:
         }
     else:
         patches |= {f"{area}.smoothness": _RIDE}
+    if name == "runway":
+        patches |= {f"{area}.alternatives": [_TRAPEZOID]}
     return job(name, patches)

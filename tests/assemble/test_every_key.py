@@ -19,6 +19,7 @@ ELSEWHERE = {
     "settings.": "what the house has decided is a matter of the checks",
     "reasons.": "reasons stand in the memo",
     "accepted.": "so does what somebody takes responsibility for",
+    "areas.first.maintenance": "so does what those who keep the surface are told",
     "pay_items.first.quantity": "quantities and prices stand in the bid schedule",
     "pay_items.first.unit_price": "as above",
 }

@@ -22,7 +22,7 @@ from specwriter.model import Area, Job, Node
 from specwriter.model.build import hints, key_of
 
 Key = tuple[str, ...]
-WITHOUT_WEIGHT = {("format",), ("name",), ("also_stated",), ("also_stated", "in")}
+WITHOUT_WEIGHT = {("format",), ("name",), ("also_stated",), ("also_stated", "in"), ("maintenance",)}
 """Keys that ask nothing of anybody, besides those of the project."""
 
 

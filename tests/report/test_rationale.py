@@ -147,3 +147,15 @@ def test_no_value_is_written_as_the_program_holds_it(name: str) -> None:
 def test_tiers_of_a_test_are_said_in_words() -> None:
     (said,) = {row[1] for row in rows(memo(EXAMPLES / "runway" / "job.yaml")) if "tiers:" in row[1]}
     assert "tiers: at least 60 percent of the readings at least 1/4 in; " in said
+
+
+def test_what_those_who_keep_the_surface_are_told_stands_in_the_memo_alone(tmp_path: Path) -> None:
+    path = tmp_path / "job.yaml"
+    told = "plow with rubber edges"
+    patches = {"areas.mainline.maintenance": told}
+    path.write_text(patched(text_of("longitudinal_grooving"), patches), "utf-8")
+
+    (part,) = (each for each in memo(path).parts if each.title == "Maintenance of the surface")
+
+    assert part.clauses[0].blocks[0].runs[0].text == told
+    assert told not in draft(check(path), ("md",)).contents["md"].decode()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
@@ -60,6 +60,7 @@ _REMOVAL = (
     ("cover left ", "removal.cover_after"),
     ("slab left ", "removal.thickness_after"),
     ("asphalt left ", "removal.asphalt_after"),
+    ("overlay left ", "removal.overlay_after"),
     ("reservoir left ", "removal.reservoir_after"),
     ("section modulus left ", "removal.section_modulus_after"),
 )
@@ -193,7 +194,7 @@ def required_properties(area: View) -> Iterator[Required]:
     """The properties of an area that have a test, or that must have one."""
     flush = area.read("texture") == "next_generation_concrete_surface"
     for order, item in enumerate((_FLUSH if flush else _GROUND, *_CUT, *_COMMON)):
-        limits = tuple((lead, found) for lead, keys in item.limits if (found := read(area, keys)))
+        limits = (*_stated(item.limits, area), *_of_alternatives(item, area))
         test: View = read(area, item.test)
         if test or (limits and not _is_optional(item, area)):
             owner = read(area, item.method) if item.method else test
@@ -205,6 +206,18 @@ def required_properties(area: View) -> Iterator[Required]:
                 test=test,
                 owner=owner,
             )
+
+
+def _stated(limits: Iterable[_Limit], noun: View) -> Iterator[tuple[str, Any]]:
+    return ((lead, found) for lead, keys in limits if (found := read(noun, keys)))
+
+
+def _of_alternatives(item: Property, area: View) -> Iterator[tuple[str, Any]]:
+    """Limits on the grooves of each alternative, with its name before them."""
+    cut = tuple(each for each in item.limits if each[1].startswith(("groove.", "land.")))
+    for other in area.read("alternatives"):
+        for lead, found in _stated(cut, other):
+            yield lead if lead.startswith(" ") else f"{other.read('name')}: {lead}", found
 
 
 def read(area: View, keys: str) -> Any:

@@ -35,6 +35,7 @@ _BOUNDS: dict[str, Bound] = {
     "cover_after": "at_least",
     "thickness_after": "at_least",
     "asphalt_after": "at_least",
+    "overlay_after": "at_least",
     "reservoir_after": "at_least",
     "section_modulus_after": "at_least",
 }
@@ -149,9 +150,10 @@ def method_of(item: Required) -> Phrase:
 
 
 def _with_edition(noun: View) -> Phrase:
-    """The method; a published one without its edition leaves a blank."""
-    method = key(noun, "method")
-    if noun.read("edition") or _PUBLISHED.search(method.text):
+    """The method; a published one without its edition leaves a blank, if the house asks for it."""
+    method, settings = key(noun, "method"), noun.job.settings
+    undated = settings is not None and settings.undated_references == "edition_at_advertisement"
+    if noun.read("edition") or (_PUBLISHED.search(method.text) and not undated):
         return method + after(", edition ", key(noun, "edition"))
     return method
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from specwriter.assemble import Document, Library
 from specwriter.diagnostic import Finding
+from specwriter.model import Job
 from specwriter.report.area_table import HEAD, rows_of
 from specwriter.report.rationale.pieces import Section, numbered, table, text
 from specwriter.report.rationale.values import unmatched, value_sections
@@ -41,6 +42,7 @@ def memo_of(
                 ("Values", list(value_sections(checked, library, document, worksheet.figures))),
                 ("Calculations", list(_calculations(checked, worksheet))),
                 ("Findings", list(_findings(checked))),
+                *_maintenance(job),
                 ("Sources of the clauses", list(_sources(document, library))),
                 ("What is still open", list(_open(checked, document))),
             )
@@ -116,6 +118,17 @@ def _found(finding: Finding) -> str:
     evidence = "; ".join(f"{each.label} {each.written}" for each in finding.evidence)
     title = finding.title[:1].upper() + finding.title[1:]
     return f"{title}. {finding.says} ({evidence})" if evidence else f"{title}. {finding.says}"
+
+
+def _maintenance(job: Job) -> Iterator[tuple[str, list[Section]]]:
+    """What those who keep the surface are told; a part of its own where the job says something."""
+    told = [
+        (area.name or area.id.replace("_", " "), [text(area.maintenance)])
+        for area in job.areas.values()
+        if area.maintenance
+    ]
+    if told:
+        yield "Maintenance of the surface", told
 
 
 def _sources(document: Document, library: Library) -> Iterator[Section]:

@@ -93,6 +93,7 @@ _LEFT = (
     ("removal.cover_after", "cover left"),
     ("removal.thickness_after", "thickness left"),
     ("removal.asphalt_after", "asphalt left"),
+    ("removal.overlay_after", "overlay left"),
     ("removal.reservoir_after", "reservoir left"),
     ("removal.section_modulus_after", "section modulus left"),
 )

@@ -49,6 +49,7 @@ _LIMITS = (
     "thickness_after",
     "reservoir_after",
     "asphalt_after",
+    "overlay_after",
     "section_modulus_after",
 )
 

@@ -43,6 +43,7 @@ _LEAST = frozenset(
         "removal.thickness_after",
         "removal.reservoir_after",
         "removal.asphalt_after",
+        "removal.overlay_after",
         "removal.section_modulus_after",
         "smoothness.improvement",
     }

@@ -37,6 +37,7 @@ _BUILT: dict[str, Interval] = {
     for name, text in {
         "slab_thickness": "3 in to 30 in",
         "asphalt_thickness": "0.5 in to 30 in",
+        "overlay_thickness": "1/4 in to 12 in",
         "joint_spacing": "4 ft to 100 ft",
         "joint_reservoir_depth": "1/4 in to 4 in",
         "cover_to_steel": "1/2 in to 10 in",

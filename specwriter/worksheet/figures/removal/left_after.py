@@ -1,4 +1,4 @@
-"""What cutting leaves of slab, cover, sealant reservoir and asphalt."""
+"""What cutting leaves of slab, cover, sealant reservoir, asphalt and overlay."""
 
 from __future__ import annotations
 
@@ -16,6 +16,7 @@ from specwriter.worksheet.sheet import Sheet, areas
 _BEFORE = {
     "slab thickness left": "slab_thickness",
     "asphalt thickness left": "asphalt_thickness",
+    "overlay thickness left": "overlay_thickness",
     "cover to steel left": "cover_to_steel",
 }
 
