@@ -122,7 +122,7 @@ def _found(finding: Finding) -> str:
 
 def _maintenance(job: Job) -> Iterator[tuple[str, list[Section]]]:
     """What those who keep the surface are told; a part of its own where the job says something."""
-    told = [
+    told: list[Section] = [
         (area.name or area.id.replace("_", " "), [text(area.maintenance)])
         for area in job.areas.values()
         if area.maintenance
