@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from specwriter.diagnostic import Basis, Finding, Grade
 from specwriter.quantity import show_like
-from specwriter.reconcile.clash import Clash
+from specwriter.reconcile.clash import Clash, Move
 from specwriter.reconcile.explain_clash import general_sentence
 from specwriter.reconcile.explain_result import result_finding
 from specwriter.reconcile.joint import STATED_TWICE, TOGETHER
@@ -57,9 +57,14 @@ def _ways(clash: Clash) -> tuple[str, ...]:
     one = _leading(clash)
     if one is not None and one.ways:
         return one.ways
-    return tuple(
-        f"{move.member.label} {move.member.shown(move.to, inward=True)}" for move in clash.moves
-    )
+    moves = [move for move in clash.moves if not _is_cut_to_nothing(move)] or clash.moves
+    return tuple(f"{move.member.label} {move.member.shown(move.to, inward=True)}" for move in moves)
+
+
+def _is_cut_to_nothing(move: Move) -> bool:
+    """A groove, a land or a blade that would have to have no size: nobody settles it so."""
+    noun = move.member.variable.partition(".")[0]
+    return noun in ("groove", "land", "blade") and move.to.high is not None and move.to.high <= 0
 
 
 def _named(clash: Clash) -> tuple[str, str]:

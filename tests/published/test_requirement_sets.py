@@ -5,6 +5,9 @@ Outside check: the sets in ``requirement_sets.yaml``, each with document, sectio
 
 from __future__ import annotations
 
+import re
+from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -73,3 +76,59 @@ def test_every_known_fault_says_why_it_is_one() -> None:
 
     assert len(faulty) >= 20
     assert all(entry["why"] for entry in faulty)
+
+
+def slugs(result: CheckResult) -> set[str]:
+    """The conflicts and cautions of a result."""
+    weighty = (Grade.CONFLICT, Grade.CAUTION)
+    return {each.slug for each in result.findings if each.grade in weighty}
+
+
+@pytest.mark.parametrize("entry", READ, ids=lambda entry: entry["id"])
+def test_a_set_in_two_areas_has_the_faults_of_the_set_in_one(
+    entry: dict[str, Any], tmp_path: Path
+) -> None:
+    once = checked(entry, tmp_path)
+    job = yaml.safe_load((tmp_path / "job.yaml").read_text("utf-8"))
+    job["areas"]["beside"] = {each: was for each, was in entry["area"].items() if each != "limits"}
+    (tmp_path / "job.yaml").write_text(yaml.safe_dump(job, allow_unicode=True), "utf-8")
+    twice = check(tmp_path / "job.yaml")
+
+    assert slugs(twice) - slugs(once) == set()
+    assert slugs(once) - slugs(twice) == set()
+
+
+LENGTH = re.compile(r"(?<![\w./])(?<!\d-)(?:(\d+)-)?(\d+(?:/\d+)?|\d*\.\d+) (in|ft)\b(?!/)")
+METRIC = {"in": (Fraction("25.4"), "mm"), "ft": (Fraction("0.3048"), "m")}
+
+
+def in_metric(value: Any) -> Any:
+    """Every length of inches or feet in a set as the same length in millimetres or metres."""
+    if isinstance(value, dict):
+        return {key: in_metric(each) for key, each in value.items()}
+    if isinstance(value, list):
+        return [in_metric(each) for each in value]
+    return LENGTH.sub(_metric, value) if isinstance(value, str) else value
+
+
+def _metric(found: re.Match[str]) -> str:
+    factor, unit = METRIC[found[3]]
+    length = (int(found[1] or 0) + Fraction(found[2])) * factor
+    return f"{Decimal(length.numerator) / Decimal(length.denominator)} {unit}"
+
+
+CONVERTIBLE = [
+    entry
+    for entry in READ
+    if "also_stated" not in entry["area"] and in_metric(entry["area"]) != entry["area"]
+]
+
+
+@pytest.mark.parametrize("entry", CONVERTIBLE, ids=lambda entry: entry["id"])
+def test_a_set_in_the_other_units_has_the_same_faults(
+    entry: dict[str, Any], tmp_path: Path
+) -> None:
+    parts = ("area", "conditions")
+    other = entry | {key: in_metric(entry[key]) for key in parts if key in entry}
+
+    assert slugs(checked(other, tmp_path)) == slugs(checked(entry, tmp_path))

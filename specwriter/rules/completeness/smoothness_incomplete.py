@@ -60,7 +60,8 @@ def check(job: Job) -> Iterator[Finding]:
         if not missing:
             continue
         says = (
-            f"{ride.limit} is asked for, and the job does not say: {listed([*missing.values()])}."
+            f"The smoothness limit is {ride.limit}, and the job does not say: "
+            f"{listed([*missing.values()])}."
         )
         at = [evidence(ride, "limit", "smoothness limit")]
         yield RULE.finding(area, says, at, (f"state under smoothness: {', '.join(missing)}",))

@@ -35,7 +35,7 @@ from specwriter.rules.prose import listed
 from specwriter.rules.rule import Rule, evidence
 
 RULE = Rule(
-    title="submittals without their times",
+    title="submittals that are missing, or without their times",
     grade=Grade.OPEN,
     basis="practice",
     gap=True,
