@@ -60,7 +60,7 @@ def told(files: tuple[Path, Path], form: str, capsys: pytest.CaptureFixture[str]
 
 
 SWAPPED = {
-    "text": "1.1 Work → 1.2 Work MOVED: the clause It now follows 1.1 Definitions.",
+    "text": "1.1 Work → 1.2 Work MOVED: the clause It now follows",
     "md": "### 1.1 Work → 1.2 Work - moved, the clause",
     "html": '<span class="moved">moved (1)</span> <p><strong><span class="number">1.2</span>',
 }

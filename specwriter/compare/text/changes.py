@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from specwriter.compare.text.pairs import (
@@ -259,10 +259,12 @@ def _in_table(
 ) -> Iterator[TextChange]:
     columns = [cell.text for cell in part.old.rows[0].cells] if part.old.rows else []
     names = _names(part.old.rows) | _names(part.new.rows)
+    moved = _moved_rows(part.rows)
     before = ""
     for row in part.rows:
         if row.old is None or row.new is None:
-            yield _row(row, clause, place, before, names)
+            told = _row(row, clause, place, before, names)
+            yield from _moved_row(told) if (told.old or told.new) in moved else (told,)
         else:
             where = f"{place}, row {_quoted(names[id(row.old)])}"
             yield from _cells(row, clause, where, columns, numbers)
@@ -285,6 +287,20 @@ def _row(
         new=text if row.new else "",
         after=before,
     )
+
+
+def _moved_rows(rows: Sequence[MatchedRow]) -> frozenset[str]:
+    """The text of rows that stand once on each side, at another place."""
+    gone = Counter(row.old.shown for row in rows if row.old and row.new is None)
+    come = Counter(row.new.shown for row in rows if row.new and row.old is None)
+    return frozenset(text for text in gone if gone[text] == come[text] == 1)
+
+
+def _moved_row(told: TextChange) -> Iterator[TextChange]:
+    """A row that moved, told where it now stands."""
+    if told.kind == "row added":
+        after = f"the row {_quoted(told.after)}" if told.after else ""
+        yield replace(told, kind="moved", old=told.new, after=after)
 
 
 def _cells(

@@ -13,6 +13,7 @@ from specwriter.compare.text import (
     TextMatch,
     compare_texts,
 )
+from specwriter.compare.text.changes import text_changes
 from specwriter.reading import read_plain
 
 TEXT = """\
@@ -84,6 +85,17 @@ def test_a_row_in_the_middle_is_one_added_row() -> None:
     new = TEXT.replace("| Groove depth", "| Groove spacing | 3/4 in |\n| Groove depth")
 
     assert changes(matched(TEXT, new)) == ["row + Groove spacing\t3/4 in"]
+
+
+def test_a_row_that_moved_is_told_once() -> None:
+    table = "| What | How |\n|---|---|\n| Depth | ruler |\n| Width | gauge |\n| Ride | profiler |\n"
+    row = "| Depth | ruler |\n"
+
+    found = text_changes(matched(table, table.replace(row, "") + row))
+
+    assert [(each.kind, each.place, each.after) for each in found] == [
+        ("moved", 'table 1, row "Depth"', 'the row "Ride"')
+    ]
 
 
 def test_two_clauses_swapped_are_one_move() -> None:
