@@ -220,6 +220,8 @@ SCHEDULE = Matter(
     other=Burden("check", "The order of work changed: check curing, joints and traffic."),
 )
 RECORD = Matter(tighter=_CHECK, looser=_CHECK, other=_CHECK, touches="record")
+_NAMED = Burden("both", "Versions are told apart by this.")
+EDITION = Matter(tighter=_NAMED, looser=_NAMED, other=_NAMED, touches="record")
 ACCEPTANCE = Matter(
     tighter=Burden("agency", "Somebody takes responsibility for a finding."),
     looser=Burden("agency", "Nobody takes responsibility for this finding any more."),

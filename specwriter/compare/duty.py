@@ -24,7 +24,7 @@ _REMEDIES: tuple[tuple[int, str, re.Pattern[str]], ...] = (
     (
         2,
         "correction",
-        re.compile(r"\b(correct|saw|cut|grind|groove|repair|redo|rework|reset)", re.I),
+        re.compile(r"\b(correct|(re)?(saw|cut|grind|groove)|repair|redo|rework|reset)", re.I),
     ),
     (1, "a cut in pay", re.compile(r"\b(pay|paid|price|deduct|reduc|percent|\$)", re.I)),
 )
@@ -72,20 +72,27 @@ def _burden(agency: bool, rose: bool) -> Burden:
 
 
 def remedy_sense(old: str, new: str) -> tuple[Sense, str] | None:
-    """Whether a remedy got harsher or milder; ``None`` when both are of one kind, or unknown."""
-    was, now = _harshness(old), _harshness(new)
-    if was is None or now is None or was[0] == now[0]:
+    """Whether a remedy got harsher or milder; ``None`` when both are of one kind, or unknown.
+
+    Another remedy beside those there were is harsher; else the harshest of each decides.
+    """
+    was, now = _kinds(old), _kinds(new)
+    if was is None or now is None or was == now:
         return None
-    sense = Sense.TIGHTER if now[0] > was[0] else Sense.LOOSER
-    return sense, f"{was[1]} became {now[1]}"
+    harsher = was.keys() < now.keys() or max(now) > max(was)
+    if not harsher and not (now.keys() < was.keys() or max(now) < max(was)):
+        return None
+    said = " and ".join(was.values()), " and ".join(now.values())
+    return Sense.TIGHTER if harsher else Sense.LOOSER, f"{said[0]} became {said[1]}"
 
 
-def _harshness(text: str) -> tuple[int, str] | None:
+def _kinds(text: str) -> dict[int, str] | None:
+    """How harsh each remedy named in a text is, with its name, the harshest first."""
     if _NONE.match(text):
-        return 0, "no remedy"
+        return {0: "no remedy"}
     if re.search(r"\b(not|no|never|without)\b", text, re.I):
         return None
-    return next(((rank, name) for rank, name, word in _REMEDIES if word.search(text)), None)
+    return {rank: name for rank, name, word in _REMEDIES if word.search(text)} or None
 
 
 def pay_reading(text: str) -> Bare:

@@ -13,6 +13,7 @@ from specwriter.compare.burden import (
     CAPACITY,
     CUT,
     DUTY,
+    EDITION,
     EXCLUSION,
     EXTENT,
     FACT,
@@ -166,6 +167,8 @@ MEANINGS: dict[str, Meaning] = {
     "settings": Meaning("fact", FACT),
     "sequence": Meaning("unordered", SCHEDULE),
     "project": Meaning("unordered", RECORD),
+    "project.revision": Meaning("unordered", EDITION),
+    "project.date": Meaning("unordered", EDITION),
     "accepted": Meaning("unordered", ACCEPTANCE),
     "reasons": Meaning("fact", FACT),
 }

@@ -122,6 +122,9 @@ def difference(old: Quantity, new: Quantity) -> str:
 def gap_text(gap: Fraction, like: Amount) -> str:
     """A difference in base units, printed in the unit and manner of an amount."""
     unit = _DIFFERENCE_UNITS.get(like.unit.symbol, like.unit)
+    if like.unit.symbol == "percent":
+        points = decimal_text(gap / unit.factor, Fraction(1, 1000), trim=True)
+        return f"{points} percentage {'point' if points == '1' else 'points'}"
     value = gap / unit.factor
     if like.is_fraction and value.denominator in (1, 2, 4, 8, 16, 32, 64):
         return _joined(_fraction_text(value), unit)
