@@ -42,15 +42,17 @@ def compare(
     new: Path | None = None,
     clauses: Path | None = None,
     addendum: Addendum | None = None,
+    names: tuple[str, str] = ("", ""),
 ) -> Compared:
     """Compare two versions; with one drafted document alone, its text with what its job gives.
 
+    ``names`` are what the two are called where copies of them are read.
     Raises ``VersionFault`` when a document cannot be read, ``assemble.LibraryError`` when a folder
     of clauses has faults.
     """
     if new is None:
         return _with_its_own_job(old, clauses)
-    before, after = read_version(old, clauses), read_version(new, clauses)
+    before, after = read_version(old, clauses, names[0]), read_version(new, clauses, names[1])
     compared = Compared(old=before, new=after)
     if compared.faulty:
         return compared
@@ -122,7 +124,7 @@ def _with_its_own_job(path: Path, clauses: Path | None) -> Compared:
     return compared
 
 
-def read_version(path: Path, clauses: Path | None = None) -> Version:
+def read_version(path: Path, clauses: Path | None = None, name: str = "") -> Version:
     """A job file, a drafted document, any other Word file, Markdown or plain text."""
     try:
         content = path.read_bytes()
@@ -135,7 +137,7 @@ def read_version(path: Path, clauses: Path | None = None) -> Version:
         raise _fault(path, fault.says, fault.todo) from None
     if path.suffix.lower() in _PLAIN:
         return _plain(path, content)
-    return _drafted(str(path), check_source(read_source(path)), clauses)
+    return _drafted(name or str(path), check_source(read_source(path, name)), clauses)
 
 
 def _plain(path: Path, content: bytes) -> Version:

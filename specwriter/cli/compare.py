@@ -11,15 +11,13 @@ import click
 
 from specwriter.cli import exit_codes
 from specwriter.cli.files import write_all
+from specwriter.cli.git import show
 from specwriter.cli.options import FILE, code_of
 from specwriter.cli.output import emit, report, say
 from specwriter.diagnostic import Grade
 
 if TYPE_CHECKING:
     from specwriter.report.compared import Compared
-
-_GIT_ARGUMENTS = 7
-_NOTHING = "/dev/null"
 
 
 def _date(ctx: click.Context, param: click.Parameter, value: str) -> str:
@@ -79,7 +77,7 @@ def _share(ctx: click.Context, param: click.Parameter, value: str) -> Fraction:
     help="What gives exit code 1: any difference, one that calls for an addendum, or a conflict "
     "that the new job brings.",
 )
-@click.option("--git", is_flag=True, help="Take the seven arguments of git's diff commands.")
+@click.option("--git", is_flag=True, help="Take the arguments of git's diff commands.")
 def command(
     versions: tuple[Path, ...],
     form: str,
@@ -103,40 +101,32 @@ def command(
     from specwriter.compare.material import Addendum
     from specwriter.versions import VersionFault, compare
 
-    old, new = _sides(versions, git)
-    if git and _NOTHING in (str(old), str(new)):
-        emit(f"{versions[0]} is {'new' if str(old) == _NOTHING else 'gone'}.\n")
-        return exit_codes.OK
     if clauses is not None and not clauses.is_dir():
         raise click.ClickException(f"{clauses} is not a folder of clauses")
     setting = Addendum(setting="every" if addendum == "every" else "bids", minor=minor)
+    if git:
+        return show(
+            versions,
+            lambda old, new, names: compare(old, new, clauses, setting, names),
+            lambda compared: _report(compared, form),
+        )
+    if len(versions) > 2:
+        raise click.UsageError("give two versions: OLD, then NEW")
+    old, new = versions[0], versions[1] if len(versions) == 2 else None
     try:
         compared = compare(old, new, clauses, setting)
     except VersionFault as error:
         say(f"specwriter: {error}")
-        return exit_codes.OK if git else exit_codes.UNREADABLE
+        return exit_codes.UNREADABLE
     except LibraryError as error:
         say(f"specwriter: {error}")
         return exit_codes.USAGE
     if compared.faulty:
         report(compared.faulty, form="json" if form == "json" else "text")
-        worst = exit_codes.worst(code_of(each, Grade.CONFLICT) for each in compared.faulty)
-        return exit_codes.OK if git else worst
+        return exit_codes.worst(code_of(each, Grade.CONFLICT) for each in compared.faulty)
     _write(compared, redline, memo, author, date, force)
-    if git:
-        emit(f"{versions[0]}\n\n")
     emit(_report(compared, form))
-    return exit_codes.OK if git else _code(compared, fail_on)
-
-
-def _sides(versions: tuple[Path, ...], git: bool) -> tuple[Path, Path | None]:
-    if git:
-        if len(versions) < _GIT_ARGUMENTS:
-            raise click.UsageError("--git is for git, which gives seven arguments")
-        return versions[1], versions[4]
-    if len(versions) > 2:
-        raise click.UsageError("give two versions: OLD, then NEW")
-    return versions[0], versions[1] if len(versions) == 2 else None
+    return _code(compared, fail_on)
 
 
 def _write(

@@ -14,12 +14,13 @@ from specwriter.source.text import LARGEST, clean, decode, too_large
 JOB_FILE = "job.yaml"
 
 
-def read_source(path: Path) -> Source:
+def read_source(path: Path, name: str = "") -> Source:
     """Read a job file, and the file of house settings that it names, if it names one.
 
-    Never raises: a file that cannot be read has one fault that says why.
+    ``name`` is what places carry, and beside which house settings are looked for, where a copy of
+    the file is read. Never raises: a file that cannot be read has one fault that says why.
     """
-    return with_house(_read(path), lambda house: _read(house, as_house=True))
+    return with_house(_read(path, name), lambda house: _read(house, as_house=True))
 
 
 def read_carried(text: str, file: str, settings: str | None) -> Source:
@@ -30,8 +31,8 @@ def read_carried(text: str, file: str, settings: str | None) -> Source:
     return with_house(job, lambda house: _house(settings, f"{file} ({house.name} inside)"))
 
 
-def _read(path: Path, *, as_house: bool = False) -> Source:
-    file = str(path)
+def _read(path: Path, name: str = "", *, as_house: bool = False) -> Source:
+    file = name or str(path)
     try:
         with path.open("rb") as stream:
             text = decode(stream.read(LARGEST + 1), file)

@@ -232,6 +232,47 @@ def test_one_file_without_a_job_is_not_enough(
     assert "holds no job" in capsys.readouterr().err
 
 
+@pytest.mark.parametrize(
+    ("old", "new", "more", "told"),
+    [
+        (OLD, OLD, (), "a/job.yaml\n\nNothing differs.\n"),
+        (OLD, OLD, ("b/job.yaml", "similarity index 100%\n"), "a/job.yaml → b/job.yaml\n"),
+        ("/dev/null", OLD, (), "a/job.yaml is new.\n"),
+        (OLD, "/dev/null", (), "a/job.yaml is gone.\n"),
+        ("broken", OLD, (), "a/job.yaml (old):1:1: "),
+        (OLD, "broken", (), "git diff --no-ext-diff shows its lines."),
+        ("windows", OLD, (), "Nothing differs."),
+    ],
+)
+def test_git_is_never_stopped(
+    old: Path | str,
+    new: Path | str,
+    more: tuple[str, ...],
+    told: str,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    (tmp_path / "broken").write_text("[", encoding="utf-8")
+    text = "\ufeff" + OLD.read_text(encoding="utf-8").replace("\n", "\r\n")
+    (tmp_path / "windows").write_bytes(text.encode("utf-8"))
+    first, second = (
+        str(tmp_path / side) if side in ("broken", "windows") else str(side) for side in (old, new)
+    )
+
+    arguments = ["a/job.yaml", first, "0" * 40, "100644", second, "1" * 40, "100644", *more]
+    code = outcome(["compare", "--git", *arguments])
+
+    assert code == exit_codes.OK
+    assert told in capsys.readouterr().out
+
+
+def test_git_gives_the_path_alone_of_what_is_not_merged(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert outcome(["compare", "--git", "a/job.yaml"]) == exit_codes.OK
+    assert capsys.readouterr().out == "a/job.yaml is not merged.\n\n"
+
+
 @pytest.mark.skipif(shutil.which("git") is None, reason="git is not installed")
 def test_git_shows_a_job_by_its_requirements(tmp_path: Path) -> None:
     def git(*arguments: str) -> str:
