@@ -8,6 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from specwriter.compare.text.columns import other_columns
 from specwriter.compare.text.pairs import (
     Added,
     Clause,
@@ -167,10 +168,15 @@ def _in_clause(
         yield _whole(clause, before)
         return
     places = _Places()
+    gone: Table | None = None
     for part in clause.parts:
         if is_front_sheet(part):
             continue
         place, after = places.next(part)
+        if isinstance(part, Removed | Added) and isinstance(part.block, Table):
+            if isinstance(part, Added) and gone and (columns := other_columns(gone, part.block)):
+                place = f"{place}, {columns}"
+            gone = part.block if isinstance(part, Removed) else None
         if isinstance(part, Rewritten):
             yield _rewritten(part, clause, place, numbers)
         elif isinstance(part, Removed | Added):
