@@ -7,7 +7,7 @@ and exclusion): that reading must meet both limits.
 from __future__ import annotations
 
 from fractions import Fraction
-from math import ceil
+from math import ceil, floor
 from typing import NamedTuple
 
 from specwriter.quantity import Interval
@@ -33,3 +33,8 @@ def asks_nothing(one: Tier, other: Tier) -> bool:
 def passing(share: Fraction, readings: int) -> int:
     """How many of the readings must pass, where a share of them must."""
     return ceil(share * readings)
+
+
+def failing(share: Fraction, readings: int) -> int:
+    """How many of the readings may lie somewhere, where at most a share of them may."""
+    return floor(share * readings)

@@ -13,7 +13,7 @@ from specwriter.cli import exit_codes
 from specwriter.cli.main import outcome
 from specwriter.report.registers import Register, registers_csv
 from specwriter.workflow import check, draft, registers
-from tests.support import EXAMPLES, patched, text_of
+from tests.support import EXAMPLES, SUPPORT, patched, text_of
 
 NAMES = (
     "requirements",
@@ -24,6 +24,8 @@ NAMES = (
     "open_decisions",
     "accepted_findings",
 )
+
+JOBS = (*sorted(EXAMPLES.glob("*/job.yaml")), *sorted((SUPPORT / "complete").glob("*.yaml")))
 
 
 def made(path: Path) -> dict[str, list[dict[str, str]]]:
@@ -67,8 +69,22 @@ def test_tests_are_counted_from_lots_and_lanes() -> None:
 
     # Two roadways of two lanes, 5,280 ft each: ten lots of 528 ft a lane, four readings a lot.
     assert (rows["Match at joints"]["lots"], rows["Match at joints"]["readings"]) == ("40", "160")
-    assert rows["Coverage"]["lots"] == ""
+    assert rows["Coverage"]["lots"] == "not counted"
     assert rows["Coverage"]["remark"] == "a lot of 'each shift' has no length or area"
+
+
+@pytest.mark.parametrize("path", JOBS, ids=lambda path: f"{path.parent.name}/{path.stem}")
+def test_no_cell_is_empty(path: Path) -> None:
+    rows = [row for register in made(path).values() for row in register]
+
+    assert [row for row in rows if not all(cell.strip() for cell in row.values())] == []
+
+
+def test_a_submittal_for_information_has_no_answer() -> None:
+    rows = {row["submittal"]: row["answer within"] for row in URBAN["submittals"]}
+
+    assert rows["equipment"] == "7 days"
+    assert rows["profiler"] == "for information, no answer"
 
 
 def test_pay_items_carry_quantity_inclusions_and_what_they_pay_for() -> None:
@@ -87,7 +103,8 @@ def test_references_carry_their_editions(tmp_path: Path) -> None:
     cited = {(row["document"], row["edition"]) for row in made(path)["references"]}
 
     assert ("AASHTO R 54", "2014 (2018)") in cited
-    assert ("ASTM D3665", "") in cited
+    assert ("ASTM D3665", "not stated") in cited
+    assert {document for document, _ in cited} >= {"29 CFR 1926.1153", "40 CFR 261.22"}
     assert not any("straightedge" in document for document, _ in cited)
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from specwriter.assemble import Document
 from specwriter.model import Job
 from specwriter.quantity import both_systems
-from specwriter.report.registers.register import Register
+from specwriter.report.registers.register import NO_ANSWER, Register
 from specwriter.report.registers.tested import references, requirements, tests
 from specwriter.report.result import CheckResult
 from specwriter.worksheet import Worksheet
@@ -24,7 +24,7 @@ def registers_of(
         submittals(job),
         tests(job, worksheet),
         pay_items(job),
-        references(job),
+        references(job, document),
         open_decisions(document),
         accepted_findings(checked),
     )
@@ -41,7 +41,7 @@ def submittals(job: Job) -> Register:
             str(each.due or ""),
             each.due_before or "",
             each.action or "",
-            str(each.response or ""),
+            str(each.response or (NO_ANSWER if each.action == "information" else "")),
         )
         for each in job.submittals.values()
     ]

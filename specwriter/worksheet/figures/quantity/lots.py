@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 
 from specwriter.diagnostic import Evidence
@@ -14,47 +13,26 @@ from specwriter.quantity import Interval, Quantity, ValueFault, parse
 from specwriter.trade import quantities
 from specwriter.trade.formula import arithmetic
 from specwriter.worksheet.figure import Line
-from specwriter.worksheet.inputs import Given, Input, Missing, of_node
+from specwriter.worksheet.inputs import Given, Missing
 from specwriter.worksheet.places import area_of, evidence, lanes_of, stretch_of
 from specwriter.worksheet.scale import NUMBER
 from specwriter.worksheet.sheet import Sheet, areas
+from specwriter.worksheet.tested import Tested, tests_of
 
 READINGS = arithmetic("readings = lots × readings of a lot")
 
 _SIZE = re.compile(r"[\d][\d,]*(?:\.\d+)?(?:-\d+/\d+)?\s*[A-Za-z]+2?\b")
 _EACH_SIDE = re.compile(r"\b(?:on|of) each side\b", re.IGNORECASE)
-_NOUNS = ("cross_slope", "straightedge", "smoothness", "texture_depth", "friction", "noise")
-_NOTHING_JOINED = Missing(name="remainder that joins the lot before")
-
-
-@dataclass(frozen=True, slots=True)
-class _Tested:
-    """A test, and the property that it judges."""
-
-    name: str
-    test: Test
-    joined: Input = _NOTHING_JOINED
-    """Remainder of a lane that joins the lot before it."""
 
 
 def figures(job: Job) -> Iterator[Line]:
     """Two lines for every test whose lot has a size."""
     for area, sheet in areas(job):
-        for each in _tests(area):
+        for each in tests_of(area):
             yield from _lines(sheet.job, area, sheet, each)
 
 
-def _tests(area: Area) -> Iterator[_Tested]:
-    for noun in _NOUNS:
-        node = getattr(area, noun)
-        if node is not None and node.test is not None:
-            joined = of_node(node, "partial_segment", "remainder that joins the lot before")
-            yield _Tested(noun.replace("_", " "), node.test, joined)
-    for name, test in area.testing.items():
-        yield _Tested(name.replace("_", " "), test)
-
-
-def _lines(job: Job, area: Area, sheet: Sheet, tested: _Tested) -> Iterator[Line]:
+def _lines(job: Job, area: Area, sheet: Sheet, tested: Tested) -> Iterator[Line]:
     title = f"lots of the test of {tested.name}"
     size = _size(tested.test.lot)
     if size is None:
