@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.relation import Relation
+from specwriter.reconcile.relation import Linear, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.room import room
 from specwriter.reconcile.solve import is_refuted, seems_solvable, solve
@@ -108,7 +108,8 @@ def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
 def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> list[Relation]:
     """One relation that refutes the members by itself, else a set that has none to spare.
 
-    Those that speak most of other variables go first: what stays is the short way.
+    Curved ones go first, because two forms of one are told apart by what ties their variables;
+    then those that speak most of other variables: what stays is the short way.
     """
     if is_refuted(members, ()):
         return []
@@ -117,8 +118,8 @@ def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> li
             return [each]
     own = {each.variable for each in members}
 
-    def detour(relation: Relation) -> int:
-        return len(set(relation.variables) - own)
+    def detour(relation: Relation) -> tuple[bool, int]:
+        return not isinstance(relation.shape, Linear), len(set(relation.variables) - own)
 
     used = list(relations)
     for each in sorted(relations, key=detour, reverse=True):

@@ -48,6 +48,8 @@ def _clashes(system: System) -> tuple[list[Verdict], tuple[Requirement, ...]]:
         found.append(Verdict(area=system.area, outcome="not decided"))
     if not hard.clashes:
         found += [_clash(system, "impossible", each) for each in _nominal(system)]
+    if len(system.exact) == len(system.relations):
+        return found, hard.left
     soft = search(hard.left, system.relations)
     found += [_clash(system, "not expected", each) for each in soft.clashes]
     return found, soft.left

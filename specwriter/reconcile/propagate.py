@@ -19,6 +19,11 @@ _ROUNDING, _TINY = 1e-12, 1e-15
 _FINE, _LONG = 10**18, 10**40
 _WORTH = 10**6
 """A narrowing by less than one part in so many is not followed up: it could go on for ever."""
+_LARGEST = 10**12
+"""Nothing on a road is so large in its base unit; a range without an upper end that runs away
+past it, each round by the same factor, is empty."""
+FAR = Fraction(1000)
+"""In base units; where nothing is found nearer, it is asked whether anything lies beyond."""
 
 
 def rough(box: Box) -> Box:
@@ -82,8 +87,8 @@ def propagate(
                 continue
             after = before.meet(_short(found))
             if is_whole(variable):
-                after = _whole(after)
-            if after.is_empty:
+                after = whole_numbers(after)
+            if after.is_empty or (after.low or 0) > _LARGEST:
                 return None
             now[variable] = after
             if not _is_worth(before, after):
@@ -93,6 +98,20 @@ def propagate(
                     queued.add(id(each))
                     waiting.append(each)
     return now
+
+
+def bounded(box: Box | None, relations: Sequence[Relation]) -> Box | None:
+    """The narrowed box, with an upper end for each variable whose far values are refuted.
+
+    A bound that feeds on itself (s is at most 1 + s / 100) is not found without one to begin with.
+    """
+    for name, interval in (box or {}).items():
+        if box is None or interval.high is not None or box[name].high is not None:
+            continue
+        far = max(interval.low or Fraction(0), FAR)
+        if propagate({**box, name: Interval(far, None)}, relations, name) is None:
+            box = propagate({**box, name: Interval(box[name].low, far)}, relations, name)
+    return box
 
 
 @lru_cache(maxsize=256)
@@ -122,7 +141,7 @@ def _short(interval: Interval) -> Interval:
     )
 
 
-def _whole(interval: Interval) -> Interval:
+def whole_numbers(interval: Interval) -> Interval:
     """The whole numbers of an interval."""
     low, high = interval.low, interval.high
     return Interval(

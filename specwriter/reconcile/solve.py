@@ -14,7 +14,16 @@ from math import floor
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.implied import clashing_sum, with_implied
-from specwriter.reconcile.propagate import box_of, is_rough, propagate, rough, users_of
+from specwriter.reconcile.propagate import (
+    FAR,
+    bounded,
+    box_of,
+    is_rough,
+    propagate,
+    rough,
+    users_of,
+    whole_numbers,
+)
 from specwriter.reconcile.relation import ANY, Box, Linear, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.shape import is_settled
@@ -50,7 +59,9 @@ def solve(
     box = box_of(requirements, exact=exact)
     used = connected({*(each.variable for each in requirements), *(held or ())}, relations)
     if box is not None and held:
-        box |= {name: box.get(name, ANY).meet(to) for name, to in held.items()}
+        for name, to in held.items():
+            own = box.get(name, ANY).meet(to)
+            box[name] = whole_numbers(own) if is_whole(name) else own
         if any(each.is_empty for each in box.values()):
             box = None
     return _Search(used).decide(box)
@@ -140,9 +151,13 @@ class _Search:
         box = self._narrow(start)
         if box is None:
             return Answer(refuted=True)
-        if (point := self._point_of(box, FIXES)) is not None or is_rough(box):
+        point = self._point_of(box, FIXES) or self._point_of(self._near(box), FIXES)
+        if point is not None or is_rough(box):
             return Answer(solution=point)
         self.relations = with_implied(box, self.relations)
+        box = bounded(self._narrow(box), self.relations)
+        if box is None:
+            return Answer(refuted=True)
         whole, boxes = box, [box]
         while boxes and self.left > 0:
             box = self._narrow(boxes.pop(0))
@@ -156,8 +171,17 @@ class _Search:
             boxes += halves
         return Answer(refuted=not boxes)
 
-    def _point_of(self, box: Box, fixes: int) -> Point | None:
+    def _near(self, box: Box) -> Box | None:
+        """The box without what lies far off, which starts bounds that feed on themselves; none
+        where every variable ends anyway."""
+        open_ = [name for name in self.names if box.get(name, ANY).high is None]
+        ends = {name: box.get(name, ANY).meet(Interval(None, FAR)) for name in open_}
+        return self._narrow({**box, **ends}) if open_ else None
+
+    def _point_of(self, box: Box | None, fixes: int) -> Point | None:
         """A solution in the box, if so many fixes find one."""
+        if box is None:
+            return None
         for order in self.orders:
             self.fixes = fixes
             if (point := self._fix(box, order)) is not None:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from fractions import Fraction
 from typing import Any
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.relation import Function, Relation
+from specwriter.reconcile.relation import Function, Linear, Relation
 from specwriter.reconcile.relations.coverage import WHY
 from specwriter.reconcile.requirement import sources
 
@@ -86,4 +87,18 @@ def _relation(strips: bool) -> Relation:
     )
 
 
-RELATIONS = [_relation(False), _relation(True)]
+def _is_stated(job: Job, area: Area) -> bool:
+    return _applies(False)(job, area) or _applies(True)(job, area)
+
+
+_ONE = Relation(
+    slug="width-of-passes",
+    title="fewer passes than one",
+    statement="a lane takes one pass at least",
+    shape=Linear({PASSES: 1}, Interval(Fraction(1), None)),
+    why=WHY,
+    source="meaning of the word",
+    applies=_is_stated,
+)
+
+RELATIONS = [_relation(False), _relation(True), _ONE]
