@@ -58,7 +58,7 @@ def _ways(clash: Clash) -> tuple[str, ...]:
     if one is not None and one.ways:
         return one.ways
     moves = [move for move in clash.moves if not _is_cut_to_nothing(move)] or clash.moves
-    return tuple(f"{move.member.label} {move.member.shown(move.to, inward=True)}" for move in moves)
+    return tuple(f"{move.member.label} {move.member.moved(move.to)}" for move in moves)
 
 
 def _is_cut_to_nothing(move: Move) -> bool:

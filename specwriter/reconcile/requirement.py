@@ -9,7 +9,7 @@ from fractions import Fraction
 from specwriter.diagnostic import Evidence
 from specwriter.model import Area, Job, Node
 from specwriter.model.area import Statement
-from specwriter.quantity import Interval, Quantity, show_interval_like
+from specwriter.quantity import Interval, Quantity, show_interval_like, show_like
 from specwriter.reconcile.variables import ORDER, VARIABLES, Bare, Role
 
 
@@ -43,6 +43,16 @@ class Requirement:
         every dimension has; ``inward`` for a range to which it is to be moved."""
         computed = Interval(interval.low or None, interval.high)
         return show_interval_like(computed, self.quantity, inward=inward)
+
+    def moved(self, to: Interval) -> str:
+        """A range to which it is to be moved; a limit on a result stays a limit, at the end of
+        the range that it reaches first."""
+        low, high = self.interval
+        if self.role == "result" and high is None and to.high is not None:
+            return f"at least {show_like(to.high, self.quantity, 'down')}"
+        if self.role == "result" and low is None and to.low is not None:
+            return f"at most {show_like(to.low, self.quantity, 'up')}"
+        return self.shown(to, inward=True)
 
     def narrowed(self, interval: Interval) -> Requirement:
         """The same requirement held to another interval."""

@@ -6,6 +6,7 @@ solver too where all relations are exact.
 
 from __future__ import annotations
 
+from copy import deepcopy
 from pathlib import Path
 from typing import Any
 
@@ -27,7 +28,7 @@ PARAMS = [pytest.param(case, id=name) for name, case in CASES.items()]
 
 
 def looked_at(case: dict[str, Any]) -> tuple[System, list[Verdict]]:
-    built = job(case["base"], case["set"])
+    built = job(case["base"], deepcopy(case["set"]))
     (area,) = built.areas.values()
     verdicts = [each for each in reconcile(built).verdicts if each.clash]
     return system_of(built, area), verdicts
@@ -37,7 +38,9 @@ def looked_at(case: dict[str, Any]) -> tuple[System, list[Verdict]]:
 def test_the_smallest_set_is_named(case: dict[str, Any]) -> None:
     _, verdicts = looked_at(case)
     found = [sorted(one.variable for one in each.clash.members) for each in verdicts if each.clash]
-    grades = [each.grade for each in findings_of(reconcile(job(case["base"], case["set"])))]
+    grades = [
+        each.grade for each in findings_of(reconcile(job(case["base"], deepcopy(case["set"]))))
+    ]
 
     assert found == [sorted(case["clash"])]
     assert grades == [Grade(case.get("grade", "conflict"))]
@@ -72,8 +75,24 @@ def test_each_member_moved_to_its_range_ends_the_clash(case: dict[str, Any]) -> 
 
 
 @pytest.mark.parametrize("case", PARAMS)
+def test_each_way_out_settles_the_job_as_it_is_printed(case: dict[str, Any]) -> None:
+    """The ends of a random pattern stand under one key: neither can be put in alone."""
+    _, verdicts = looked_at(case)
+    for verdict in verdicts:
+        assert verdict.clash is not None
+        for move in verdict.clash.moves:
+            member = move.member
+            if member.variable in ("groove.least_spacing", "groove.greatest_spacing"):
+                continue
+            patches = deepcopy(case["set"])
+            patches[member.path] = member.moved(move.to)
+            left = findings_of(reconcile(job(case["base"], patches)))
+            assert [each.says for each in left if "assured" not in each.slug] == []
+
+
+@pytest.mark.parametrize("case", PARAMS)
 def test_the_repaired_twin_is_silent(case: dict[str, Any]) -> None:
-    repaired = reconcile(job(case["base"], case["set"] | case["repair"]))
+    repaired = reconcile(job(case["base"], deepcopy(case["set"] | case["repair"])))
 
     assert [each.says for each in findings_of(repaired)] == []
 

@@ -109,7 +109,7 @@ def test_a_tightening_assures_the_result_and_half_of_it_does_not(keys: dict[str,
             others = [
                 (one.variable, one.interval if rest.exact else one.reading)
                 for one in rest.requirements
-                if one is not each.member
+                if one != each.member
             ]
             whole = [*others, (each.member.variable, each.to)]
             half = [*others, (each.member.variable, halfway(each.member.interval, each.to))]
