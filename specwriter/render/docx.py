@@ -37,7 +37,7 @@ def render_docx(document: Document) -> bytes:
     body = Body(document)
     values = _values(document, body)
     parts = {name: Template(text).substitute(values).encode() for name, text in _template_parts()}
-    parts |= {part_name(place): png for place, png in enumerate(body.pictures, 1)}
+    parts |= {part_name(place): emf for place, emf in enumerate(body.pictures, 1)}
     buffer = io.BytesIO()
     with zipfile.ZipFile(buffer, "w", zipfile.ZIP_STORED) as package:
         # The list of content types comes first, as Word expects.

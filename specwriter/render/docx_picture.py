@@ -5,7 +5,7 @@ from __future__ import annotations
 from specwriter.assemble.document import Figure
 from specwriter.render.docx_page import INDENT
 from specwriter.render.docx_xml import paragraph, xml_text
-from specwriter.render.figure.picture import figure_png, pixels
+from specwriter.render.figure.metafile import extent, figure_emf
 
 _TWIP = 635
 """English metric units in a twip."""
@@ -14,12 +14,12 @@ _PICTURE = "http://schemas.openxmlformats.org/drawingml/2006/picture"
 _RELATION = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/image"
 
 
-def picture_xml(figure: Figure, png: bytes, number: int, page: int) -> str:
+def picture_xml(figure: Figure, emf: bytes, number: int, page: int) -> str:
     """A paragraph with the picture, as wide as the text of a clause.
 
     ``number`` is that of the part and of the relation, ``page`` the twips between the margins.
     """
-    across, down = pixels(png)
+    across, down = extent(emf)
     width = (page - INDENT) * _TWIP
     height = width * down // across
     name, text = f"Figure {figure.number}", xml_text(figure.description)
@@ -41,12 +41,12 @@ def picture_xml(figure: Figure, png: bytes, number: int, page: int) -> str:
 
 def picture_of(figure: Figure) -> bytes:
     """The picture itself."""
-    return figure_png(figure)
+    return figure_emf(figure)
 
 
 def part_name(number: int) -> str:
     """The name of the part that holds a picture."""
-    return f"word/media/figure{number}.png"
+    return f"word/media/figure{number}.emf"
 
 
 def relation_id(number: int) -> str:

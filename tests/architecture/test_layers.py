@@ -48,7 +48,6 @@ LIBRARIES: dict[str, tuple[str, ...]] = {
     "jinja2": ("assemble",),
     "jsonschema": ("source",),
     "markdown_it": ("assemble",),
-    "resvg_py": ("render.figure",),
     "yaml": ("source", "assemble", "rules.word_list"),
 }
 """Library → the only rooms that may import it."""
@@ -56,7 +55,7 @@ LIBRARIES: dict[str, tuple[str, ...]] = {
 OURS = ("specwriter", "_typeshed")
 """The package itself, and the names that the type checker alone reads."""
 
-HEAVY = ("docx", "jinja2", "jsonschema", "markdown_it", "resvg_py", "yaml")
+HEAVY = ("docx", "jinja2", "jsonschema", "markdown_it", "yaml")
 """Libraries that must not be loaded before a command needs them."""
 
 OUTSIDE = frozenset({"ftplib", "http", "requests", "smtplib", "socket", "ssl", "time", "urllib"})

@@ -78,9 +78,8 @@ def write(blocks: list[str | list[Row]]) -> bytes:
 def forget() -> None:
     """Empty what one draft leaves for the next: a user drafts once in a process."""
     from specwriter.assemble import inspection, language
-    from specwriter.render.figure import picture
 
-    for kept in (inspection.clause_faults, language.parsed, picture._drawn):
+    for kept in (inspection.clause_faults, language.parsed):
         kept.cache_clear()
 
 

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import re
+import shutil
 import struct
-import zlib
+import subprocess
 from dataclasses import replace
+from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
 
 from specwriter.assemble.document import Dimension, Figure, Plan, Section
 from specwriter.render import render_docx, render_html, render_markdown
-from specwriter.render.figure import figure_png, figure_svg
+from specwriter.render.figure import figure_emf, figure_svg
+from specwriter.render.figure.metafile import extent
 from tests.render import word
 from tests.render.sample import SAMPLE
 
@@ -94,18 +97,68 @@ def test_widths_and_depths_are_drawn_to_one_scale() -> None:
     assert floor[2] - floor[1] == pytest.approx(5 * (bottom - top), abs=0.05)
 
 
-def test_the_picture_is_drawn_at_360_dots_per_inch_with_its_text() -> None:
-    png = figure_png(SECTION)
-    width, _ = struct.unpack(">II", png[16:24])
-    silent = figure_png(
-        replace(
-            SECTION, dimensions=tuple(replace(d, name="", label="") for d in SECTION.dimensions)
-        )
+def records(emf: bytes) -> list[tuple[int, bytes]]:
+    """Kind and content of each record of a metafile."""
+    found, at = [], 0
+    while at < len(emf):
+        kind, size = struct.unpack("<II", emf[at : at + 8])
+        found.append((kind, emf[at + 8 : at + size]))
+        at += size
+    return found
+
+
+@pytest.mark.parametrize("figure", [SECTION, PLAN])
+def test_the_picture_in_a_word_file_is_a_drawing_six_inches_wide(figure: Figure) -> None:
+    emf = figure_emf(figure)
+    found = records(emf)
+    signature, _, size, count, objects = struct.unpack("<4sIIIH", emf[40:58])
+
+    assert (signature, size, count) == (b" EMF", len(emf), len(found))
+    assert [found[0][0], found[-1][0]] == [1, 14]
+    assert extent(emf)[0] == 6 * 2540
+    assert objects == 1 + sum(kind in (39, 82, 95) for kind, _ in found)
+    assert emf == figure_emf(replace(figure))
+
+
+@pytest.mark.parametrize("figure", [SECTION, PLAN])
+def test_it_holds_every_label_and_stroke_of_the_svg(figure: Figure) -> None:
+    root = ElementTree.fromstring(figure_svg(figure))
+    found = records(figure_emf(figure))
+    texts = []
+    for kind, content in found:
+        if kind == 84:
+            count, start = struct.unpack("<II", content[36:44])
+            texts.append(content[start - 8 : start - 8 + 2 * count].decode("utf-16-le"))
+    whole = [each for each in root.iter("line") if not each.get("stroke-dasharray")]
+
+    assert texts == [each.text for each in root.iter("text")]
+    assert sum(kind == 3 for kind, _ in found) == len(
+        [each for each in root if each.tag in ("rect", "polygon")]
+    )
+    assert sum(kind == 4 for kind, _ in found) >= len(whole) + len([*root.iter("polyline")])
+
+
+@pytest.mark.skipif(
+    not (shutil.which("soffice") and shutil.which("pdftotext")),
+    reason="the office suite or pdftotext is not installed",
+)
+def test_an_office_suite_prints_lines_and_letters_and_no_dots(tmp_path: Path) -> None:
+    (tmp_path / "figure.docx").write_bytes(render_docx(_with(PLAN)))  # type: ignore[arg-type]
+    subprocess.run(
+        [
+            *("soffice", f"-env:UserInstallation=file://{tmp_path}/profile", "--headless"),
+            *("--convert-to", "pdf", "--outdir", str(tmp_path), str(tmp_path / "figure.docx")),
+        ],
+        check=True,
+        capture_output=True,
     )
 
-    assert width == 2160
-    assert png == figure_png(replace(SECTION))
-    assert zlib.crc32(png) != zlib.crc32(silent)
+    printed = tmp_path / "figure.pdf"
+    text = subprocess.run(["pdftotext", str(printed), "-"], capture_output=True, check=True).stdout
+
+    assert b"/Subtype/Image" not in printed.read_bytes()
+    for label in ("centerline", "edge", "joint 3 in", "skew 10 degrees"):
+        assert label in text.decode()
 
 
 def test_word_holds_the_picture_its_words_and_a_caption_that_is_counted() -> None:
@@ -113,7 +166,7 @@ def test_word_holds_the_picture_its_words_and_a_caption_that_is_counted() -> Non
     body = word.part(made, "word/document.xml")
     wp = "{http://schemas.openxmlformats.org/drawingml/2006/wordprocessingDrawing}"
 
-    assert "word/media/figure1.png" in word.names(made)
+    assert "word/media/figure1.emf" in word.names(made)
     assert [each.get("descr") for each in body.iter(f"{wp}docPr")] == [SECTION.description]
     (caption,) = (p for p in body.iter(f"{word.W}p") if word.style_of(p) == "FigureCaption")
     assert word.text_of(caption) == "Figure 1. Cross-section <of> the texture"
