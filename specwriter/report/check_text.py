@@ -84,7 +84,7 @@ def _head(word: str, finding: Finding) -> list[str]:
     where = f" in {finding.area}" if finding.area else ""
     head = f"{word}{where}: {finding.title}"
     if len(head) + 2 + len(finding.slug) > WIDTH:
-        return [head, finding.slug.rjust(WIDTH)]
+        return [*wrapped(head, "", INDENT).splitlines(), finding.slug.rjust(WIDTH)]
     return [head + finding.slug.rjust(WIDTH - len(head))]
 
 

@@ -9,7 +9,8 @@ from specwriter.report.relation_page import Page
 from specwriter.rules import RegisteredRule, acceptance
 from specwriter.rules.registry import read_docstring
 
-_WIDTH = 90
+_WIDTH = 77
+"""With the indent of a section 80 columns."""
 _EXAMPLES = {
     "Conflict": "Raises the finding, when the job says",
     "Settled": "Raises nothing, when the job says",
@@ -26,7 +27,15 @@ _GONE = re.compile(r"\bnull\b")
 def rule_text(rule: RegisteredRule) -> str:
     """What a rule looks at, why, an example that clashes and one that does not."""
     head = [rule.slug, rule.summary, _weight(rule.rule.grade.value, rule.rule.basis)]
-    return "\n".join([*head, "", _sections(shown(rule.sections))])
+    filled = {name: _of_rule(name, text) for name, text in shown(rule.sections).items()}
+    return "\n".join([*head, "", _sections(filled)])
+
+
+def _of_rule(name: str, text: str) -> str:
+    """Examples and sources keep their lines; prose is wrapped anew."""
+    if name in _EXAMPLES.values():
+        return text
+    return _filled(text if name == "Sources" else " ".join(text.split()))
 
 
 def _weight(grade: str, basis: str) -> str:
@@ -51,7 +60,8 @@ def relation_text(page: Page) -> str:
 def acceptance_text() -> str:
     """What an acceptance covers, and when it ends."""
     summary, sections = read_docstring(acceptance.__doc__ or "")
-    return f"{acceptance.SLUG}\n{summary}\n\n{_sections(sections)}"
+    filled = {name: _of_rule(name, text) for name, text in sections.items()}
+    return f"{acceptance.SLUG}\n{summary}\n\n{_sections(filled)}"
 
 
 def _sections(sections: dict[str, str]) -> str:

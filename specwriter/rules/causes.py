@@ -48,9 +48,18 @@ def _told(
         caused = any(
             (cause, clause) in reported for cause in rule.quiet_after for clause in clauses
         )
-        void = rule.gap and clauses <= clashing
+        void = rule.gap and clauses <= clashing and not _misses_a_whole_matter(finding)
         if not (caused or void or _echoes(rule, finding, beside)):
             yield finding
+
+
+def _misses_a_whole_matter(finding: Finding) -> bool:
+    """True where nothing but the texture or its place stands for what the job does not say.
+
+    The residue has to go somewhere, also where the texture is part of a conflict.
+    """
+    ends = {path.rpartition(".")[2] for path in _places(finding)}
+    return ends <= {"texture", "place"}
 
 
 def _echoes(rule: Rule, finding: Finding, beside: Sequence[Finding]) -> bool:

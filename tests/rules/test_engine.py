@@ -54,6 +54,14 @@ def test_a_cause_silences_its_consequence_in_the_same_area_only() -> None:
     assert found == [("index-instrument", "mainline"), ("sensor-on-longitudinal-texture", "deck")]
 
 
+def test_a_whole_matter_that_is_missing_is_told_beside_a_clash_of_the_texture() -> None:
+    patches = {"residue": None, RIDE: {"index": "IRI", "sensor": "point_laser"}}
+    found = run_rules(job("complete/next_generation_concrete_surface", patches)).findings
+    slugs = {finding.slug for finding in found}
+
+    assert {"sensor-on-longitudinal-texture", "residue-not-settled"} <= slugs
+
+
 def test_a_gap_in_a_clause_that_clashes_is_not_reported_beside_the_clash() -> None:
     no_test = {f"{RIDE}.test": None}
     clash = Finding(
