@@ -56,6 +56,15 @@ the approved equipment list stays on the machine
 no more than two failed blades in a head
 areas that are ground twice are measured once
 in excess of 0.5 in over 25 ft
+the owner of the rail crossing is told 14 days before
+the Contractor's competent person keeps the log of 29 CFR 1926.1153
+no payment is made for area outside of the limits
+straightedge of 10 ft, laid parallel to the centerline
+sealant by ASTM D5893-16
+a loop of 4 turns, AWG 14
+cover over the bars is read with a cover meter on a grid of 5 ft
+residue is pumped to the tank truck and hauled to the permitted site
+a texture within 0.2 mm of the first
 """
 FAULTY = """\
 grind the high spots as directed by the Engineer
@@ -85,6 +94,14 @@ regrind each ALR
 a lot means 500 ft of lane
 by an experienced operator
 unless otherwise directed, once
+where the Agency deems it necessary
+as the case may be
+remove any objectionable material
+at a later date
+with a minimum of disruption
+use of other equipment may be permitted as approved by the Engineer
+repair all damage without undue delay
+the edges are left smooth and true
 """
 
 

@@ -34,7 +34,10 @@ _TERMS = (
     (re.compile(r"\b(?:slurry|grindings|swarf)\b", re.IGNORECASE), "residue"),
     (re.compile(r"\b(?:test|control) (?:strip|section)s?\b", re.IGNORECASE), "trial section"),
     (re.compile(r"\bfins?\b", re.IGNORECASE), "land"),
-    (re.compile(r"\bthe (?:engineer|department|owner|inspector)\b", re.IGNORECASE), "the Agency"),
+    (
+        re.compile(r"\bthe (?:engineer|department|owner|inspector)\b(?! of\b)", re.IGNORECASE),
+        "the Agency",
+    ),
 )
 """Other words, and the term of the clause library."""
 
