@@ -11,6 +11,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import UNITS, Amount, Interval, Quantity, parse
 from specwriter.rules.measures import Measure, measures
 from specwriter.rules.rule import evidence, given
+from specwriter.trade.friction_measure import read_measure
 
 _OTHERS = {
     "in": ("mm", "ft"),
@@ -168,8 +169,8 @@ def _name(area: Area | None, measure: Measure) -> str:
     if measure.name.startswith("smoothness.") and given(area.smoothness).index == "PI":
         return f"{measure.name} of a profilograph" if "limit" in measure.name else measure.name
     if measure.name == "friction.at_least":
-        measured = (given(area.friction).measure or "").upper()
-        return "friction.skid_number" if measured.startswith("SN") else measure.name
+        named = read_measure(given(area.friction).measure)
+        return f"friction.{named.kind.replace(' ', '_')}" if named else measure.name
     return measure.name
 
 
