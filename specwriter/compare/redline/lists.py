@@ -78,10 +78,14 @@ class Lists:
         return f'<w:num w:numId="{to}">{inner}</w:num>'
 
     def _abstract(self, id: str) -> str:
-        """The same counting pattern of the new document, or a copy of the old one."""
+        """The same counting pattern of the new document, or a copy of the old one.
+
+        A pattern that one list alone uses stays its own: nothing else makes that list start anew.
+        """
         text = self._old_abstracts.get(id, "")
+        is_shared = sum(abstract == id for abstract, _ in self._old.values()) > 1
         for known, other in self._abstracts.items():
-            if _OWN.sub("", other) == _OWN.sub("", text):
+            if is_shared and _OWN.sub("", other) == _OWN.sub("", text):
                 return known
         copy = str(1 + max((whole(each, 0) for each in self._abstracts), default=-1))
         self._abstracts[copy] = text

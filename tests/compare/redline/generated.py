@@ -46,19 +46,19 @@ def edited(old: Document, seed: int, edits: int) -> Document:
     for _ in range(edits):
         edit: Callable[[random.Random, Document], Document] = chance.choice(EDITS)
         new = edit(chance, new)
-    return _numbered(new)
+    return numbered(new)
 
 
 def pair(seed: int) -> tuple[bytes, bytes]:
     """Two editions as Word files."""
-    old = _numbered(document(seed))
+    old = numbered(document(seed))
     new = edited(old, seed + 7919, random.Random(seed).randint(1, 9))
     return render_docx(old), render_docx(new)
 
 
 def referring_pair(seed: int) -> tuple[bytes, bytes]:
     """Two editions whose paragraphs refer to clauses and tables, kept and changed ones alike."""
-    old = _numbered(document(seed))
+    old = numbered(document(seed))
     new = edited(old, seed + 7919, random.Random(seed).randint(1, 9))
     return render_docx(_referring(old)), render_docx(_referring(new))
 
@@ -156,7 +156,8 @@ def _row(chance: random.Random, columns: int) -> tuple[tuple[Run, ...], ...]:
     return tuple((Run(text=_words(chance, 1, 6)),) for _ in range(columns))
 
 
-def _numbered(document: Document) -> Document:
+def numbered(document: Document) -> Document:
+    """The document with its parts, clauses and tables numbered in order."""
     tables = 0
     parts = []
     for p, part in enumerate(document.parts, start=1):
@@ -316,6 +317,6 @@ def merged_pair(seeds: range) -> tuple[bytes, bytes]:
     olds = [document(seed) for seed in seeds]
     news = [edited(old, seed + 7919, 1 + seed % 9) for old, seed in zip(olds, seeds, strict=True)]
     return tuple(  # type: ignore[return-value]
-        render_docx(_numbered(replace(each[0], parts=tuple(p for d in each for p in d.parts))))
+        render_docx(numbered(replace(each[0], parts=tuple(p for d in each for p in d.parts))))
         for each in (olds, news)
     )

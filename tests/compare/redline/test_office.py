@@ -6,9 +6,17 @@ from pathlib import Path
 
 from specwriter.compare.redline import redline
 from specwriter.reading.block import OBJECT
+from specwriter.render import render_docx
 from specwriter.workflow import check, draft
 from tests.compare.redline.accepting import lines
-from tests.compare.redline.generated import merged_pair, pair, referring_pair
+from tests.compare.redline.generated import (
+    document,
+    edited,
+    merged_pair,
+    numbered,
+    pair,
+    referring_pair,
+)
 from tests.compare.redline.office import needs_office, settled
 from tests.compare.redline.test_redline import AUTHOR, told
 from tests.support import EXAMPLES, patched, text_of
@@ -21,6 +29,17 @@ TELLING = (12, 16, 17, 18, 20, 50, 1061, 1094, 1209)
 
 REFERRING = (3003, 3004, 3007, 3009, 3010, 3012, 3027, 3034)
 """The same for pairs in which clauses and tables are referred to."""
+
+TRACKED = (41, 50, 54, 59)
+"""The same where the older file is a redline itself, which is read as accepted."""
+
+
+def tracked(seed: int) -> tuple[bytes, bytes, bytes]:
+    """The redline of two editions, the second of them, and a third."""
+    first = numbered(document(seed))
+    second = edited(first, seed + 1, 5)
+    files = [render_docx(each) for each in (first, second, edited(second, seed + 2, 5))]
+    return redline(files[0], files[1], AUTHOR), files[1], files[2]
 
 
 def examples(folder: Path) -> tuple[bytes, bytes]:
@@ -51,6 +70,10 @@ def test_an_office_suite_accepts_to_the_new_and_rejects_to_the_old(tmp_path: Pat
     pairs |= {f"referring-{seed}": referring_pair(seed) for seed in REFERRING}
     pairs["example"] = examples(tmp_path)
     redlines = {name: redline(old, new, AUTHOR) for name, (old, new) in pairs.items()}
+    for seed in TRACKED:
+        before, second, third = tracked(seed)
+        pairs[f"tracked-{seed}"] = second, third
+        redlines[f"tracked-{seed}"] = redline(before, third, AUTHOR)
 
     answers = settled(tmp_path / "office", redlines)
 
