@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from html import escape
+from itertools import groupby
 from pathlib import Path
 
 from specwriter.compare.text import (
@@ -20,7 +21,12 @@ from specwriter.compare.text.changes import is_changed, is_front_sheet
 from specwriter.reading import Block, Paragraph, Table
 from specwriter.report.compared import Compared
 from specwriter.report.comparison_text import NOTICE, summary
-from specwriter.report.versions_markdown import amount_rows, finding_rows, requirement_rows
+from specwriter.report.versions_markdown import (
+    amount_rows,
+    finding_rows,
+    requirement_rows,
+    verdict_rows,
+)
 from specwriter.report.versions_text import TEXT_NOTICE, by_hand_line, notes_of, text_summary
 
 _STYLE = Path(__file__).with_name("versions.css")
@@ -69,8 +75,7 @@ def _requirements(compared: Compared) -> Iterator[str]:
         yield "<h3>Take care</h3>"
         yield _list(cares)
     yield _table("Findings", ("What happens", "Grade", "Finding"), finding_rows(comparison))
-    rows = ((v.area, v.about, v.old or "nothing", v.new or "nothing") for v in comparison.verdicts)
-    yield _table("Verdicts", ("Area", "On", "Old", "New"), rows)
+    yield _table("Verdicts", ("Area", "On", "Old", "New"), verdict_rows(comparison))
     amounts = ("What", "Old", "New", "Difference")
     yield _table("Quantities, tests and cost", amounts, amount_rows(comparison))
     if comparison.remarks:
@@ -84,13 +89,20 @@ def _list(items: Iterable[str]) -> str:
 
 def _table(caption: str, header: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
     """A table with its caption; nothing when it has no rows."""
-    lines = ["".join(f"<td>{escape(cell)}</td>" for cell in row) for row in rows]
+    lines = [
+        "".join(
+            f'<td data-of="{escape(of)}">{escape(cell)}</td>'
+            for of, cell in zip(header, row, strict=True)
+        )
+        for row in rows
+    ]
     if not lines:
         return ""
     head = "".join(f'<th scope="col">{escape(cell)}</th>' for cell in header)
     body = "\n".join(f"<tr>{line}</tr>" for line in lines)
     return (
-        f"<table>\n<caption>{escape(caption)}</caption>\n<thead><tr>{head}</tr></thead>\n"
+        f'<table class="rows">\n'
+        f"<caption>{escape(caption)}</caption>\n<thead><tr>{head}</tr></thead>\n"
         f"<tbody>\n{body}\n</tbody>\n</table>"
     )
 
@@ -100,20 +112,25 @@ def _texts(match: TextMatch, old: str, new: str) -> Iterator[str]:
     yield '<table class="sides">\n<caption>The two texts side by side</caption>'
     yield f'<thead><tr><th scope="col">{escape(old)}</th><th scope="col">{escape(new)}</th></tr>'
     yield "</thead>\n<tbody>"
-    for clause in (*match.clauses, *(each.clause for each in match.margins)):
-        if not clause.parts:
-            continue
-        if is_changed(clause):
-            yield from (_row(part) for part in clause.parts if not is_front_sheet(part))
+    clauses = (*match.clauses, *(each.clause for each in match.margins))
+    for changed, run in groupby((each for each in clauses if each.parts), key=is_changed):
+        if changed:
+            parts = (part for clause in run for part in clause.parts)
+            yield from (_row(part) for part in parts if not is_front_sheet(part))
         else:
-            yield f'<tr class="same"><td>{_same(clause, 0)}</td><td>{_same(clause, 1)}</td></tr>'
+            same = list(run)
+            yield f'<tr class="same"><td>{_same(same, 0)}</td><td>{_same(same, 1)}</td></tr>'
     yield "</tbody>\n</table>"
 
 
-def _same(clause: Clause, side: int) -> str:
-    heading = (clause.old, clause.new)[side]
-    name = " ".join((heading.label, heading.text)) if heading else "The opening"
-    return f"{escape(name.strip())} (no change)"
+def _same(clauses: Sequence[Clause], side: int) -> str:
+    """The first and the last of neighbouring clauses that did not change."""
+    headings = [(clause.old, clause.new)[side] for clause in clauses]
+    names = [
+        " ".join((each.label, each.text)).strip() if each else "The opening" for each in headings
+    ]
+    many = f" to {names[-1]}" if len(names) > 1 else ""
+    return f"{escape(names[0] + many)} (no change)"
 
 
 def _row(part: Part) -> str:

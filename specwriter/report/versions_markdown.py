@@ -90,6 +90,14 @@ def amount_rows(comparison: Comparison) -> Iterator[tuple[str, ...]]:
         yield each.label, old, new, each.difference
 
 
+def verdict_rows(comparison: Comparison) -> Iterator[tuple[str, ...]]:
+    """One row a verdict that comes, goes or turns: area, what it is on, old, new."""
+    names = dict(comparison.areas)
+    for each in comparison.verdicts:
+        area = names.get(each.area, each.area)
+        yield area, each.about, each.old or "nothing", each.new or "nothing"
+
+
 def finding_rows(comparison: Comparison) -> Iterator[tuple[str, str, str]]:
     """One row a finding that comes, goes or changes: what happens, grade, title."""
     yield from _findings("appears", comparison.appeared)
@@ -110,10 +118,7 @@ def _effects(comparison: Comparison) -> Iterator[str]:
         yield table(("What happens", "Grade", "Finding"), findings)
     if comparison.verdicts:
         yield "## Verdicts"
-        rows = (
-            (v.area, v.about, v.old or "nothing", v.new or "nothing") for v in comparison.verdicts
-        )
-        yield table(("Area", "On", "Old", "New"), rows)
+        yield table(("Area", "On", "Old", "New"), verdict_rows(comparison))
     if comparison.amounts:
         yield "## Quantities, tests and cost"
         yield table(("What", "Old", "New", "Difference"), amount_rows(comparison))
