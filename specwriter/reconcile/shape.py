@@ -15,6 +15,8 @@ Box = dict[str, Interval]
 
 ANY = Interval(Fraction(0), None)
 ZERO = Interval(Fraction(0), Fraction(0))
+NOTHING = Interval(Fraction(1), Fraction(0))
+"""No value at all."""
 
 
 class Shape(Protocol):
@@ -108,6 +110,8 @@ class Reciprocal:
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """One over the other."""
         other = box.get(self.length if variable == self.count else self.count, ANY)
+        if other == ZERO:
+            return NOTHING
         low = Fraction(0) if other.high is None else 1 / other.high if other.high > 0 else None
         return Interval(low, 1 / other.low if other.low else None)
 
@@ -158,10 +162,11 @@ class Function:
         inputs = {name: box.get(name, ANY) for name in self.inputs}
         signs = self.signs(inputs)
         if variable == self.output:
-            return Interval(
-                None if self.bound == "at_most" else self._end(inputs, signs, -1),
-                None if self.bound == "at_least" else self._end(inputs, signs, 1),
-            )
+            least = None if self.bound == "at_most" else self._end(inputs, signs, -1)
+            most = None if self.bound == "at_least" else self._end(inputs, signs, 1)
+            if least is None and most is None and self._divides_by_nothing(inputs):
+                return NOTHING
+            return Interval(least, most)
         if not signs[variable] or variable not in self.inverses:
             return ANY
         output = box.get(self.output, ANY)
@@ -173,6 +178,19 @@ class Function:
             self._input(variable, least if rising else most, others, signs, rising, min),
             self._input(variable, most if rising else least, others, signs, not rising, max),
         )
+
+    def _divides_by_nothing(self, inputs: Mapping[str, Interval]) -> bool:
+        """True for a point at which there is no value: a pattern of grooves without a spacing."""
+        point = {name: each.low for name, each in inputs.items() if each.is_point}
+        if len(point) < len(inputs):
+            return False
+        try:
+            self.value(point)
+        except ZeroDivisionError:
+            return True
+        except (KeyError, OverflowError, ValueError):
+            return False
+        return False
 
     def _end(self, inputs: Mapping[str, Interval], signs: Signs, direction: int) -> Fraction | None:
         """The greatest (1) or least (-1) output; ``None`` where it has no bound."""

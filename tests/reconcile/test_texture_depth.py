@@ -164,3 +164,12 @@ def test_a_ground_surface_below_the_target_at_its_upper_bound_is_out_of_reach() 
 
     assert finding.grade is Grade.CONFLICT
     assert "at most" in finding.says
+
+
+def test_no_choice_is_a_pattern_without_a_spacing() -> None:
+    # 0 / 0 is no texture depth: the ranges reach down to nothing, a choice must not.
+    groove = {"width": "at most 8/64 in", "depth": "at most 5/64 in", "spacing": "at most 50/64 in"}
+    target = {"at_least": "0.28 mm", "land_texture": "0.2 mm"}
+    witness = dict(checked(grooved("1/8 in", target, **{"areas.mainline.groove": groove})).witness)
+
+    assert witness["groove.spacing"] > 0
