@@ -131,7 +131,9 @@ def _missing_keys(error: Any, path: str) -> Iterator[Said]:
         if key in error.instance or key in meant:
             continue
         what = str(properties[key]["description"]).split(".")[0]
-        todo = f"add '{key}': {what[0].lower()}{what[1:]}"
+        words = properties[key].get("enum")
+        choice = f" ({', '.join(words)})" if words else ""
+        todo = f"add '{key}': {what[0].lower()}{what[1:]}{choice}"
         says = f"{_owner(path)} has no '{key}'"
         # One path may miss several keys, so each is filed under the path of the missing key.
         yield Said(path=_join(path, key), at_key=True, says=says, todo=todo)
