@@ -72,7 +72,11 @@ class LibraryClause:
 
 
 def read_clause(text: str, file: str, name: str) -> tuple[LibraryClause | None, list[Fault]]:
-    """The clause in a file; ``name`` is the id that its path gives. Faults come all at once."""
+    """The clause in a file; ``name`` is the id that its path gives. Faults come all at once.
+
+    A clause with a faulty front matter is read as far as it goes, so that its text is looked at
+    in the same run; without a title or a part there is none.
+    """
     try:
         parts = split(text, file)
     except FrontError as error:
@@ -80,15 +84,17 @@ def read_clause(text: str, file: str, name: str) -> tuple[LibraryClause | None, 
     reader = _FrontReader(file, parts.front)
     values = reader.values()
     faults = [*reader.faults, *_check(values, reader, name)]
-    if faults:
+    texts = values.texts
+    if not texts.get("title") or not texts.get("part"):
         return None, faults
+    order = texts.get("order", "")
     lines = tuple((key, node.start_mark.line + 1) for key, node in reader.nodes.items())
     clause = LibraryClause(
         id=name,
         file=file,
-        title=values.texts["title"],
-        part=values.texts["part"],
-        order=int(values.texts["order"]),
+        title=texts["title"],
+        part=texts["part"],
+        order=int(order) if order.isdecimal() else 0,
         body=parts.body,
         body_line=parts.body_line,
         when=values.texts.get("when", ""),
@@ -100,7 +106,7 @@ def read_clause(text: str, file: str, name: str) -> tuple[LibraryClause | None, 
         fixed=values.fixed,
         lines=lines,
     )
-    return clause, []
+    return clause, faults
 
 
 @dataclass(frozen=True, slots=True)

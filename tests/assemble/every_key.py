@@ -28,15 +28,28 @@ def schema() -> dict[str, Any]:
     return found
 
 
-def numbered(
-    texture: str, place: str, *, own_facts: bool = False
-) -> tuple[Job, list[tuple[str, str]]]:
-    """A job with one area that gives each key the schema allows it, and (path, number) in it.
+Told = list[tuple[str, str]]
+"""(path, what stands there)."""
+
+
+def numbered(texture: str, place: str, *, own_facts: bool = False) -> tuple[Job, Told]:
+    """A job with one area that gives each key the schema allows it, and the numbers in it.
 
     The facts of the place stand under the area (``own_facts``) or under the contract.
     """
+    job, numbers, _ = written(texture, place, own_facts=own_facts)
+    return job, numbers
+
+
+def written(
+    texture: str, place: str, *, own_facts: bool = False, house_format: str = "five_part"
+) -> tuple[Job, Told, Told]:
+    """The same in a house format, with the texts without a number beside the numbers."""
     maker = _Maker(texture, place, own_facts=own_facts)
-    return build_job(maker.made(schema(), ())), maker.numbers
+    data = maker.made(schema(), ())
+    data["settings"] |= {"house_format": house_format, "numbering": "plain"}
+    data["project"]["base_section"]["changes"][0]["clauses"] = ["common.residue"]
+    return build_job(data), maker.numbers, maker.texts
 
 
 class _Maker:
@@ -46,7 +59,8 @@ class _Maker:
         self.own_facts = own_facts
         self.fixed = {"texture": texture, "place": place, "format": 1}
         self.count = itertools.count(111)
-        self.numbers: list[tuple[str, str]] = []
+        self.numbers: Told = []
+        self.texts: Told = []
 
     def made(self, part: dict[str, Any], path: tuple[str, ...]) -> Any:
         if "$ref" in part:
@@ -91,6 +105,9 @@ class _Maker:
             text = self.renumbered(str(part.get("examples", ["step 1"])[0]))
         found = [each[0] for each in _EITHER.finditer(text)]
         self.numbers += [(".".join(path), number) for number in found]
+        if not found:
+            text += f" of case {next(self.count)}"
+            self.texts.append((".".join(path), text))
         return text
 
     def renumbered(self, text: str) -> str:

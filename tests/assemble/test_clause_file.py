@@ -59,9 +59,8 @@ def test_a_complete_front_matter_is_read() -> None:
 )
 def test_a_front_matter_fault_is_located(old: str, new: str, place: str, says: str) -> None:
     assert old in GOOD
-    clause, faults = read_clause(GOOD.replace(old, new, 1), "one.md", "common.one")
+    _, faults = read_clause(GOOD.replace(old, new, 1), "one.md", "common.one")
 
-    assert clause is None
     found = {f"{fault.place.line}:{fault.place.column}": fault.says for fault in faults}
     assert any(says in text for text in found.values()), found
     if place:
@@ -71,9 +70,20 @@ def test_a_front_matter_fault_is_located(old: str, new: str, place: str, says: s
 def test_all_faults_come_at_once() -> None:
     text = GOOD.replace("order: 10", "order: ten").replace("title: One", "titel: One")
 
-    _, faults = read_clause(text, "one.md", "common.one")
+    clause, faults = read_clause(text, "one.md", "common.one")
 
     assert len(faults) == 3
+    assert clause is None
+
+
+def test_a_clause_with_a_faulty_front_matter_is_read_as_far_as_it_goes() -> None:
+    text = GOOD.replace("order: 10", "order: ten").replace("id: common.one", "id: common.two")
+
+    clause, faults = read_clause(text, "one.md", "common.one")
+
+    assert len(faults) == 2
+    assert clause is not None
+    assert (clause.id, clause.body) == ("common.one", "Body.\n")
 
 
 FIGURES = "fixed:\n  ph: {value: 12.5, document: 40 CFR, section: 261.22, year: undated}\nnote:"

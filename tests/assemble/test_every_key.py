@@ -9,7 +9,7 @@ import pytest
 
 from specwriter.assemble import Document, assemble, load_library
 from specwriter.render import render_markdown
-from tests.assemble.every_key import numbered
+from tests.assemble.every_key import numbered, written
 from tests.assemble.variants import variants
 from tests.support import TEXTURES
 
@@ -41,6 +41,53 @@ def test_each_number_of_a_job_with_every_key_is_in_its_document(
     assert [f"{path}: {number}" for path, number in expected if not stands(number, text)] == []
     assert document.unexpressed == ()
     assert document.open_decisions == ()
+
+
+FORMATS = ("five_part", "five_part_merged", "five_part_equipment", "airfield_item", "three_part")
+NOT_PRINTED = {
+    "settings.": "what the house has decided is a matter of the checks",
+    "project.base_section.changes.0.clauses": "a name of a clause stands as its number",
+}
+
+
+@pytest.mark.parametrize(("texture", "house_format"), list(zip(TEXTURES, FORMATS, strict=True)))
+def test_each_number_and_text_is_in_the_document_of_each_house_format(
+    texture: str, house_format: str
+) -> None:
+    place = PLACES.get(texture, "roadway")
+    job, numbers, texts = written(texture, place, own_facts=True, house_format=house_format)
+    text = plain(assemble(job, LIBRARY))
+    unsaid = (*ELSEWHERE, *NOT_PRINTED, "conditions.clear_within")
+
+    assert len(texts) > 100
+    lost = [path for path, number in numbers if not stands(number, text)]
+    lost += [path for path, told in texts if told not in text and path != "settings.precedence.0"]
+    assert [path for path in lost if not path.startswith(unsaid)] == []
+    assert dict(texts)["settings.precedence.0"] in text
+
+
+IDLE = {
+    "conditions.new_pavement": "on old pavement the strength of new concrete is no matter",
+    "conditions.bridges_within": "a deck is textured here itself",
+    "conditions.open_between_shifts": "no aircraft on a road",
+    "areas.first.place": "the name of the area says where it lies",
+    "conditions.two_wheelers": "the sign stays until the job says that there are none",
+    "settings.number_style": "a check holds the numbers of the job against it",
+    "settings.page": "the paper is no text",
+}
+"""Words of a job that change no text of some documents, and why."""
+
+
+@pytest.mark.parametrize("texture", ["diamond_grinding", "transverse_grooving"])
+def test_each_word_of_a_job_changes_its_document(texture: str) -> None:
+    job, _ = numbered(texture, PLACES.get(texture, "roadway"))
+    before = plain(assemble(job, LIBRARY))
+    words = [each for each in variants(job) if "absent" not in each[0]]
+
+    idle = [change for change, other in words if plain(assemble(other, LIBRARY)) == before]
+
+    assert len(words) > 50
+    assert [change for change in idle if change.split(" ")[0] not in IDLE] == []
 
 
 @pytest.mark.parametrize("noun", ["residue", "trial_section", "areas.first.smoothness", "project"])
