@@ -50,11 +50,6 @@ def all_waits() -> tuple[tuple[str, Callable[[Job, Area], Iterator[str]]], ...]:
     )
 
 
-def relations_for(job: Job, area: Area) -> tuple[Relation, ...]:
-    """The relations that hold in an area."""
-    return tuple(relation for relation in all_relations() if relation.applies(job, area))
-
-
 def _modules(package: ModuleType) -> Iterator[ModuleType]:
     names = sorted(
         module.name

@@ -13,12 +13,12 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Callable, Iterable, Iterator
 from itertools import groupby
 
 from specwriter.compare import Bearer, Change, Comparison, Sense, Side, changes_behind
 from specwriter.diagnostic import Finding, Grade, Place
+from specwriter.report.sentences import COMPARED_WIDTH, wrapped
 
 PlaceOf = Callable[[str], Place]
 """Path → where it stands in a job file."""
@@ -27,7 +27,6 @@ NOTICE = (
     "Senses are read from the wording of the jobs alone. What a change means for safety and cost "
     "is for local codes and the licensed engineer of record."
 )
-_WIDTH = 100
 _INDENT = "     "
 _BEARS: dict[Bearer, str] = {
     "contractor": "the contractor bears it",
@@ -167,11 +166,4 @@ def _finding(
 
 
 def _wrapped(text: str, opening: str, following: str | None = None) -> str:
-    return textwrap.fill(
-        text,
-        _WIDTH,
-        initial_indent=opening,
-        subsequent_indent=opening if following is None else following,
-        break_long_words=False,
-        break_on_hyphens=False,
-    )
+    return wrapped(text, opening, following, width=COMPARED_WIDTH)

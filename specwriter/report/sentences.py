@@ -9,6 +9,8 @@ from collections.abc import Iterable, Sequence
 from specwriter.diagnostic import Finding, Grade
 
 WIDTH = 80
+COMPARED_WIDTH = 100
+"""Of a comparison, which shows two places and two values."""
 INDENT = "   "
 _NO_BREAK = "\N{NO-BREAK SPACE}"
 _BEFORE_UNIT = re.compile(r"(?<=\d) (?=(?:in|ft|mi|m|mm|km|per|percent|dB|mph|SY|days?)\b)")
@@ -46,14 +48,16 @@ def ways_out(settle: Sequence[str]) -> str:
     return ", or ".join(way.rstrip(".") for way in settle) + "."
 
 
-def wrapped(text: str, opening: str = INDENT, following: str | None = None) -> str:
+def wrapped(
+    text: str, opening: str = INDENT, following: str | None = None, *, width: int = WIDTH
+) -> str:
     """A paragraph of a report, indented; ``following`` indents all lines but the first.
 
     A number and its unit stay on one line.
     """
     filled = textwrap.fill(
         _BEFORE_UNIT.sub(_NO_BREAK, text),
-        WIDTH,
+        width,
         initial_indent=opening,
         subsequent_indent=opening if following is None else following,
         break_long_words=False,

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
@@ -10,8 +9,8 @@ from specwriter.compare.change import Sense
 from specwriter.compare.text import Span
 from specwriter.compare.text.changes import TextChange
 from specwriter.compare.text.judgement import judge_text
+from specwriter.report.sentences import COMPARED_WIDTH, wrapped
 
-_WIDTH = 100
 _INDENT = "     "
 _AROUND = 45
 _LONGEST = 300
@@ -42,9 +41,7 @@ def clause_name(change: TextChange) -> str:
 def _change(change: TextChange) -> Iterator[str]:
     judged = judge_text(change)
     name = _NAMES.get(change.kind, judged.sense.value.upper())
-    yield textwrap.fill(
-        f"{name}: {change.place}", _WIDTH, initial_indent="  ", subsequent_indent="    "
-    )
+    yield wrapped(f"{name}: {change.place}", "  ", "    ", width=COMPARED_WIDTH)
     if change.kind == "rewritten":
         yield _filled(excerpt(change.spans))
     elif change.kind == "moved":
@@ -60,14 +57,7 @@ def _change(change: TextChange) -> Iterator[str]:
 
 
 def _filled(text: str) -> str:
-    return textwrap.fill(
-        " ".join(text.split()),
-        _WIDTH,
-        initial_indent=_INDENT,
-        subsequent_indent=_INDENT,
-        break_long_words=False,
-        break_on_hyphens=False,
-    )
+    return wrapped(" ".join(text.split()), _INDENT, width=COMPARED_WIDTH)
 
 
 def shortened(text: str) -> str:

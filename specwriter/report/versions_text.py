@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections import Counter
 from collections.abc import Iterator
 
@@ -11,9 +10,9 @@ from specwriter.compare.text.changes import TextChange
 from specwriter.compare.text.judgement import judge_text
 from specwriter.report.compared import Compared, Version
 from specwriter.report.comparison_text import PlaceOf, comparison_text
+from specwriter.report.sentences import COMPARED_WIDTH, wrapped
 from specwriter.report.text_changes import clause_name, text_changes_text
 
-_WIDTH = 100
 NOTHING = "Nothing differs.\n"
 TEXT_NOTICE = (
     "Senses of text are read from its values and words of duty alone. What a change means for "
@@ -127,11 +126,4 @@ def text_summary(changes: tuple[TextChange, ...]) -> str:
 
 
 def _wrapped(text: str, following: str = "") -> str:
-    return textwrap.fill(
-        text,
-        _WIDTH,
-        subsequent_indent=following,
-        drop_whitespace=True,
-        break_long_words=False,
-        break_on_hyphens=False,
-    )
+    return wrapped(text, "", following, width=COMPARED_WIDTH)

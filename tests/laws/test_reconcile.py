@@ -15,11 +15,11 @@ from hypothesis import strategies as st
 
 from specwriter.model import Job
 from specwriter.reconcile import findings_of, reconcile
-from specwriter.reconcile.registry import relations_for
 from specwriter.reconcile.requirement import read
 from specwriter.reconcile.solve import solve
 from tests.laws.count import cases
 from tests.support import job
+from tests.support.relations import relations_for
 
 KEYS = ("groove.width", "land.width", "groove.spacing")
 

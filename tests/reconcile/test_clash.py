@@ -8,10 +8,11 @@ import pytest
 
 from specwriter.model import Job
 from specwriter.reconcile import findings_of, reconcile
-from specwriter.reconcile.registry import all_relations, relations_for
+from specwriter.reconcile.registry import all_relations
 from specwriter.reconcile.requirement import read
 from specwriter.reconcile.solve import is_refuted, solve
 from tests.support import job
+from tests.support.relations import relations_for
 
 
 def grooved(**values: Any) -> Job:
