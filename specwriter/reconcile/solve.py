@@ -86,7 +86,7 @@ def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation
     used = connected((each.variable for each in requirements), relations)
     if seems_solvable(requirements, used, exact=False):
         return False
-    return solve(requirements, used).refuted
+    return _Search(used).decide(box_of(requirements), seeks=False).refuted
 
 
 def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[Relation, ...]:
@@ -146,12 +146,16 @@ class _Search:
         ]
         self.left = BUDGET
 
-    def decide(self, start: Box | None) -> Answer:
-        """The whole box first; then, with what its relations imply, one half after the other."""
+    def decide(self, start: Box | None, *, seeks: bool = True) -> Answer:
+        """The whole box first; then, with what its relations imply, one half after the other.
+
+        Without ``seeks`` no solution is looked for in the whole box, as where floating point has
+        looked there already.
+        """
         box = self._narrow(start)
         if box is None:
             return Answer(refuted=True)
-        point = self._point_of(box, FIXES) or self._point_of(self._near(box), FIXES)
+        point = self._found_near(box) if seeks else None
         if point is not None or is_rough(box):
             return Answer(solution=point)
         self.relations = with_implied(box, self.relations)
@@ -170,6 +174,9 @@ class _Search:
                 return Answer()
             boxes += halves
         return Answer(refuted=not boxes)
+
+    def _found_near(self, box: Box) -> Point | None:
+        return self._point_of(box, FIXES) or self._point_of(self._near(box), FIXES)
 
     def _near(self, box: Box) -> Box | None:
         """The box without what lies far off, which starts bounds that feed on themselves; none
