@@ -8,7 +8,7 @@ from specwriter.assemble.document import Table
 from specwriter.assemble.page import Page, Phrase, blank, plain
 from specwriter.assemble.registers.cells import NONE, Row, key, table, value
 from specwriter.assemble.view import Many, Value, View
-from specwriter.quantity import UNITS, show
+from specwriter.quantity import UNITS, Unit, show
 
 _HEADER = ("Area", "Roadway", "Lanes", "From", "To", "Width")
 
@@ -22,12 +22,18 @@ def limits_table(areas: Many, page: Page) -> tuple[Table, ...]:
         for stretch in area.read("limits") or (None,):
             plan = stretch and plan_area(stretch)
             total += plan or 0
-            shown = plain(show(plan, unit, 0)) if plan else NONE
+            shown = plain(_whole(plan, unit)) if plan else NONE
             rows.append([*_stretch(area, stretch, page), shown])
     if total and len(rows) > 1:
-        rows.append([plain("Total"), *([plain("")] * 5), plain(show(total, unit, 0))])
+        rows.append([plain("Total"), *([plain("")] * 5), plain(_whole(total, unit))])
     header = (*_HEADER, "Plan area")
     return (table(page, "limits_table", "Limits of the work", header, rows),)
+
+
+def _whole(area: Fraction, unit: Unit) -> str:
+    """An area in whole units, with the commas of a bid quantity, which stands beside it."""
+    number, _, symbol = show(area, unit, 0).partition(" ")
+    return f"{int(number.replace(',', '')):,} {symbol}"
 
 
 def plan_area(stretch: View) -> Fraction | None:
