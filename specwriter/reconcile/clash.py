@@ -9,7 +9,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.room import room
-from specwriter.reconcile.solve import is_refuted, seems_solvable, solve
+from specwriter.reconcile.solve import connected, is_refuted, seems_solvable, solve
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,14 +25,16 @@ class Clash:
     """A smallest set of requirements and relations that no choice satisfies.
 
     Taking any one member out leaves a set that is not refuted. ``nominal_only`` is true when
-    the tolerances still meet and only the nominal values disagree. Without relations the members
-    state the same variable.
+    the tolerances still meet and only the nominal values disagree; ``is_smallest`` is false when
+    for some member it was not decided whether the others hold together. Without relations the
+    members state the same variable.
     """
 
     members: tuple[Requirement, ...]
     relations: tuple[Relation, ...]
     moves: tuple[Move, ...]
     nominal_only: bool = False
+    is_smallest: bool = True
 
     @property
     def is_proof(self) -> bool:
@@ -102,7 +104,24 @@ def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
         if (to := room(each, [one for one in members if one is not each], used))
         and not each.reading.within(to)
     )
-    return Clash(members=tuple(members), relations=tuple(used), moves=moves)
+    return Clash(
+        members=tuple(members),
+        relations=tuple(used),
+        moves=moves,
+        is_smallest=all(_can_be_met(_without(members, each), relations) for each in members),
+    )
+
+
+def _without(members: Sequence[Requirement], member: Requirement) -> list[Requirement]:
+    return [each for each in members if each is not member]
+
+
+def _can_be_met(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> bool:
+    """True when a choice that meets them all is found."""
+    used = connected((each.variable for each in requirements), relations)
+    return seems_solvable(requirements, used, exact=False) or (
+        solve(requirements, used).solution is not None
+    )
 
 
 def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> list[Relation]:

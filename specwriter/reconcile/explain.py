@@ -96,6 +96,8 @@ def _basis(clash: Clash) -> Basis:
 
 def _says(clash: Clash) -> str:
     sentence = _own_sentence(clash) or general_sentence(clash)
+    if not clash.is_smallest:
+        sentence += " Whether fewer of these requirements clash already was not decided."
     if clash.nominal_only:
         return f"{sentence} Only the edges of the tolerances meet; the nominal values disagree."
     if not clash.is_proof:

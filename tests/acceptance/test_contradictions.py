@@ -53,6 +53,7 @@ def test_without_any_one_member_the_rest_can_be_built(case: dict[str, Any]) -> N
         assert verdict.clash is not None
         members, proved = verdict.clash.members, verdict.clash.is_proof
         relations = system.exact if proved else system.relations
+        assert verdict.clash.is_smallest
         assert solve(members, relations).refuted
         for each in members:
             rest = [one for one in members if one is not each]

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from specwriter.model import Job
 from specwriter.reconcile import findings_of, reconcile
+from specwriter.reconcile.explain import findings_from
 from specwriter.reconcile.registry import all_relations
 from specwriter.reconcile.requirement import read
 from specwriter.reconcile.solve import is_refuted, solve
@@ -170,3 +172,14 @@ def test_a_trapezoid_of_any_width_is_seen_to_be_too_shallow() -> None:
         *("groove.width_at_bottom", "groove.depth", "land.width"),
         *("texture_depth.land_texture", "texture_depth"),
     }
+
+
+def test_a_set_that_may_not_be_the_smallest_is_not_called_so() -> None:
+    clashing = {"groove__width": "1/8 in", "land__width": "1/2 in", "groove__spacing": "3/4 in"}
+    (verdict,) = reconcile(grooved(**clashing)).verdicts
+    assert verdict.clash is not None
+    assert verdict.clash.is_smallest
+    unsure = replace(verdict, clash=replace(verdict.clash, is_smallest=False))
+
+    assert "was not decided" not in findings_from([verdict])[0].says
+    assert "was not decided" in findings_from([unsure])[0].says
