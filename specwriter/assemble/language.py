@@ -1,31 +1,46 @@
 """The language of clause bodies: a small, closed part of Jinja over the views of the job.
 
-Jinja reads a body; what it says is then looked up node by node. A body is read once in a
+A body is read into its tree, which is then looked up node by node. A body is read once in a
 process, so compiling it would take several times longer than this does.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from jinja2 import Environment, nodes
-
 from specwriter.assemble import wording
 from specwriter.assemble.document import Block, Run
 from specwriter.assemble.page import Page, Phrase
+from specwriter.assemble.template import (
+    And,
+    Body,
+    Compared,
+    Const,
+    Expression,
+    For,
+    If,
+    Items,
+    Key,
+    Name,
+    Not,
+    Or,
+    Print,
+    Reference,
+    Text,
+    Worded,
+)
+from specwriter.assemble.template_reader import UnusualError, read
 from specwriter.assemble.view import Many
 
 Names = Mapping[str, Any]
 """What the names in a clause stand for."""
 
-_JINJA = Environment(trim_blocks=True, lstrip_blocks=True, keep_trailing_newline=True)
-
 _COMPARISONS: Mapping[str, Callable[[Any, Any], bool]] = {
-    "eq": lambda left, right: left == right,
-    "ne": lambda left, right: left != right,
+    "==": lambda left, right: left == right,
+    "!=": lambda left, right: left != right,
     "in": lambda left, right: left in right,
 }
 
@@ -61,9 +76,14 @@ class _Turn:
 
 
 @cache
-def parsed(source: str) -> nodes.Template:
-    """The syntax tree of a body; raises as Jinja does."""
-    return _JINJA.parse(source)
+def parsed(source: str) -> Body:
+    """The syntax tree of a body that has passed ``subset.check``."""
+    try:
+        return read(source)
+    except UnusualError:
+        from specwriter.assemble.template_jinja import syntax, tree_of
+
+        return tree_of(syntax(source))
 
 
 def condition(expression: str) -> str:
@@ -73,111 +93,106 @@ def condition(expression: str) -> str:
 
 def holds(expression: str, names: Names) -> bool:
     """Whether a ``when`` expression is true for a job."""
-    (test,) = parsed(condition(expression)).find_all(nodes.If)
-    return bool(_value(test.test, names))
+    (choice,) = parsed(condition(expression))
+    assert isinstance(choice, If)
+    return bool(_value(choice.cases[0][0], names))
 
 
 def render(source: str, names: Names, page: Page) -> str:
     """The Markdown of a body, with marks where values of the job stand.
 
-    The source must have passed ``subset.check``, which knows the same nodes as this does.
+    The source must have passed ``subset.check``, which knows the same language as this does.
     """
-    return "".join(_Writer(page).statements(parsed(source).body, names))
+    return "".join(_Writer(page).statements(parsed(source), names))
 
 
 @dataclass(frozen=True, slots=True)
 class _Writer:
     page: Page
 
-    def statements(self, body: Sequence[nodes.Node], names: Names) -> Iterator[str]:
+    def statements(self, body: Body, names: Names) -> Iterator[str]:
         for node in body:
             match node:
-                case nodes.Output():
-                    yield from (self.output(part, names) for part in node.nodes)
-                case nodes.If():
+                case Text():
+                    yield node.text
+                case Print():
+                    yield self.output(node.value, names)
+                case If():
                     yield from self.statements(_branch(node, names), names)
-                case nodes.For():
+                case For():
                     yield from self.loop(node, names)
 
-    def output(self, node: nodes.Node, names: Names) -> str:
-        if isinstance(node, nodes.TemplateData):
-            return node.data
+    def output(self, node: Expression, names: Names) -> str:
         value = self.phrase(node, names)
         if isinstance(value, Register):
             return self.page.mark(value.build(names["areas"], self.page))
         return self.page.mark(self.page.note(wording.written(value)))
 
-    def loop(self, node: nodes.For, names: Names) -> Iterator[str]:
-        assert isinstance(node.target, nodes.Name)
-        name, test = node.target.name, node.test
+    def loop(self, node: For, names: Names) -> Iterator[str]:
         items = [
             item
-            for item in _value(node.iter, names)
-            if test is None or _value(test, {**names, name: item})
+            for item in _value(node.over, names)
+            if node.test is None or _value(node.test, {**names, node.name: item})
         ]
         for index, item in enumerate(items):
             turn = _Turn(index == 0, index == len(items) - 1)
-            yield from self.statements(node.body, {**names, name: item, "loop": turn})
+            yield from self.statements(node.body, {**names, node.name: item, "loop": turn})
         if not items:
-            yield from self.statements(node.else_, names)
+            yield from self.statements(node.otherwise, names)
 
-    def phrase(self, node: nodes.Node, names: Names) -> Any:
+    def phrase(self, node: Expression, names: Names) -> Any:
         """What is printed: a value, or its wording by a filter, or a reference."""
         match node:
-            case nodes.Call():
-                (target,) = node.args
-                return Phrase((Run(text="", kind="reference", target=target.as_const()),))
-            case nodes.Filter():
-                return self.filtered(node, names)
+            case Reference():
+                return Phrase((Run(text="", kind="reference", target=node.target),))
+            case Worded():
+                return self.worded(node, names)
         return _value(node, names)
 
-    def filtered(self, node: nodes.Filter, names: Names) -> Any:
-        assert node.node is not None
-        value = self.phrase(node.node, names)
-        if node.name == "and_list":
+    def worded(self, node: Worded, names: Names) -> Any:
+        value = self.phrase(node.value, names)
+        if node.filter == "and_list":
             return wording.and_list(value)
-        bound = [item.as_const() for item in node.args]
-        word = _FILTERS[node.name]
+        word = _FILTERS[node.filter]
         if isinstance(value, Many) and value:
-            return Many((word(item, self.page, *bound) for item in value), value.path)
-        return word(value, self.page, *bound)
+            return Many((word(item, self.page, *node.bound) for item in value), value.path)
+        return word(value, self.page, *node.bound)
 
 
-def _branch(node: nodes.If, names: Names) -> Sequence[nodes.Node]:
-    for case in (node, *node.elif_):
-        if _value(case.test, names):
-            return case.body
-    return node.else_
+def _branch(node: If, names: Names) -> Body:
+    for test, body in node.cases:
+        if _value(test, names):
+            return body
+    return node.otherwise
 
 
-def _value(node: nodes.Node, names: Names) -> Any:
+def _value(node: Expression, names: Names) -> Any:
     """What an expression stands for."""
     match node:
-        case nodes.Name():
+        case Name():
             return names[node.name]
-        case nodes.Getattr():
-            return _value(node.node, names).read(node.attr)
-        case nodes.Const():
+        case Key():
+            return _value(node.owner, names).read(node.key)
+        case Const():
             return node.value
-        case nodes.List() | nodes.Tuple():
+        case Items():
             return [_value(item, names) for item in node.items]
-        case nodes.And():
+        case And():
             return _value(node.left, names) and _value(node.right, names)
-        case nodes.Or():
+        case Or():
             return _value(node.left, names) or _value(node.right, names)
-        case nodes.Not():
-            return not _value(node.node, names)
-        case nodes.Compare():
+        case Not():
+            return not _value(node.value, names)
+        case Compared():
             return _compared(node, names)
-    raise TypeError(f"clauses hold no {type(node).__name__}")
+    raise TypeError(f"a condition words nothing: {node}")
 
 
-def _compared(node: nodes.Compare, names: Names) -> bool:
-    """A chain of ``==``, ``!=`` and ``in``, which is true when each link is."""
-    left = _value(node.expr, names)
-    for operand in node.ops:
-        right = _value(operand.expr, names)
-        if not _COMPARISONS[operand.op](left, right):
+def _compared(node: Compared, names: Names) -> bool:
+    left = _value(node.first, names)
+    for sign, operand in node.links:
+        right = _value(operand, names)
+        if not _COMPARISONS[sign](left, right):
             return False
         left = right
     return True

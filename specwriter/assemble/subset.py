@@ -9,8 +9,9 @@ from dataclasses import dataclass, field
 from jinja2 import TemplateSyntaxError, nodes
 
 from specwriter.assemble.front_matter import nearest
-from specwriter.assemble.language import FILTERS, parsed
+from specwriter.assemble.language import FILTERS
 from specwriter.assemble.shape import BASE, BOOL, TEXT, Shape, ShapeError
+from specwriter.assemble.template_jinja import syntax
 
 LENGTH_CAP = 20_000
 _BRACES = (
@@ -70,7 +71,7 @@ def check(source: str, figures: Collection[str] = ()) -> Checked:
         outcome.complaints.append(Complaint(1, says, "split it into several clauses"))
         return outcome
     try:
-        tree = parsed(source)
+        tree = syntax(source)
     except TemplateSyntaxError as error:
         outcome.complaints.append(Complaint(error.lineno, *_in_words(error.message or "")))
         return outcome
