@@ -7,14 +7,14 @@ from pathlib import Path
 import click
 
 from specwriter.cli import exit_codes
-from specwriter.cli.options import FILE, GRADES, REPORT_FORMAT, code_of
+from specwriter.cli.options import FILE, GRADES, code_of, report_format
 from specwriter.cli.output import report
 from specwriter.diagnostic import Grade
 
 
 @click.command()
 @click.argument("jobs", metavar="JOB...", nargs=-1, required=True, type=FILE)
-@REPORT_FORMAT
+@report_format("json", "html", about="Form of the report; html is a page to circulate or print.")
 @click.option(
     "--fail-on",
     type=GRADES,

@@ -8,7 +8,7 @@ import click
 
 from specwriter.cli import exit_codes
 from specwriter.cli.library import Refused, telling
-from specwriter.cli.options import FILE, REPORT_FORMAT, code_of
+from specwriter.cli.options import FILE, code_of, report_format
 from specwriter.cli.output import emit, report
 from specwriter.diagnostic import Grade
 
@@ -17,7 +17,7 @@ from specwriter.diagnostic import Grade
 @click.argument("job", type=FILE, required=False)
 @click.option("--clauses", type=FILE, help="Your own folder of clauses, put over the library.")
 @click.option("--check", "checking", is_flag=True, help="Check that folder, or the library.")
-@REPORT_FORMAT
+@report_format("json")
 def command(job: Path | None, clauses: Path | None, checking: bool, form: str) -> int:
     """List the clause library; with JOB, say why each clause was chosen or not.
 

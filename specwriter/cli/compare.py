@@ -12,7 +12,7 @@ import click
 from specwriter.cli import exit_codes
 from specwriter.cli.files import write_all
 from specwriter.cli.git import show
-from specwriter.cli.options import FILE, code_of
+from specwriter.cli.options import FILE, code_of, report_format
 from specwriter.cli.output import emit, report, say
 from specwriter.diagnostic import Grade
 
@@ -35,13 +35,8 @@ def _share(ctx: click.Context, param: click.Parameter, value: str) -> Fraction:
 
 @click.command()
 @click.argument("versions", metavar="OLD [NEW]", nargs=-1, required=True, type=FILE)
-@click.option(
-    "--format",
-    "form",
-    type=click.Choice(["text", "json", "md", "html"]),
-    default="text",
-    show_default=True,
-    help="Form of the report; html lays the two texts side by side.",
+@report_format(
+    "json", "md", "html", about="Form of the report; html lays the two texts side by side."
 )
 @click.option("--redline", type=FILE, metavar="FILE.docx", help="Write a tracked-change document.")
 @click.option(
@@ -122,7 +117,7 @@ def command(
         say(f"specwriter: {error}")
         return exit_codes.USAGE
     if compared.faulty:
-        report(compared.faulty, form="json" if form == "json" else "text")
+        report(compared.faulty, form="text" if form == "md" else form)
         return exit_codes.worst(code_of(each, Grade.CONFLICT) for each in compared.faulty)
     _write(compared, redline, memo, author, date, force)
     emit(_report(compared, form))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -16,15 +17,21 @@ if TYPE_CHECKING:
     from specwriter.source import Source
 
 FILE = click.Path(path_type=Path)
-REPORT_FORMAT = click.option(
-    "--format",
-    "form",
-    type=click.Choice(["text", "json"]),
-    default="text",
-    show_default=True,
-    help="Form of the report.",
-)
 GRADES = click.Choice([grade.value for grade in Grade])
+
+
+def report_format(
+    *forms: str, about: str = "Form of the report."
+) -> Callable[[Callable[..., int]], Callable[..., int]]:
+    """The option ``--format`` of a command that reports in text and in ``forms``."""
+    return click.option(
+        "--format",
+        "form",
+        type=click.Choice(["text", *forms]),
+        default="text",
+        show_default=True,
+        help=about,
+    )
 
 
 def unopened(source: Source) -> str:

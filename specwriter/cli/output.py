@@ -40,18 +40,30 @@ def colour_wanted() -> bool:
 def report(
     results: Sequence[CheckResult], *, form: str = "text", every_check: bool = False
 ) -> None:
-    """The reports of checked jobs; in text, a file that cannot be opened is one line of failure."""
-    from specwriter.report.check_json import check_json
-    from specwriter.report.check_text import check_text
+    """The reports of checked jobs.
 
+    A file that cannot be opened is one line of failure; only a program finds it in its JSON.
+    """
     if form == "json":
+        from specwriter.report.check_json import check_json
+
         emit(check_json(results))
         return
-    texts = []
     for result in results:
         if line := unopened(result.source):
             say(line)
-        else:
-            texts.append(check_text(result, colour=colour_wanted(), every_check=every_check))
-    if texts:
-        emit("\n".join(texts))
+    if opened := [each for each in results if not unopened(each.source)]:
+        emit(_page(opened, every_check) if form == "html" else _texts(opened, every_check))
+
+
+def _page(results: Sequence[CheckResult], every_check: bool) -> str:
+    from specwriter.report.check_html import check_html
+
+    return check_html(results, every_check=every_check)
+
+
+def _texts(results: Sequence[CheckResult], every_check: bool) -> str:
+    from specwriter.report.check_text import check_text
+
+    colour = colour_wanted()
+    return "\n".join(check_text(each, colour=colour, every_check=every_check) for each in results)

@@ -7,13 +7,13 @@ from pathlib import Path
 import click
 
 from specwriter.cli import exit_codes
-from specwriter.cli.options import FILE, REPORT_FORMAT, unopened
+from specwriter.cli.options import FILE, report_format, unopened
 from specwriter.cli.output import emit, say
 
 
 @click.command()
 @click.argument("job", type=FILE)
-@REPORT_FORMAT
+@report_format("json")
 def command(job: Path, form: str) -> int:
     """Work out the figures of a job: value, formula, inputs with their places, source, validity."""
     from specwriter.report.worksheet_json import worksheet_json

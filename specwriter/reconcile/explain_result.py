@@ -46,16 +46,22 @@ def _sentences(check: ResultCheck) -> Iterator[str]:
     yield f"Here {check.relation.statement}."
 
 
-def _witness(check: ResultCheck) -> str:
+def witness_choice(check: ResultCheck) -> str:
+    """The value of each requirement in the choice that fails the result."""
     samples = {each.variable: each for each in check.members}
-    parts = [
-        f"{samples[name].label} {show_like(value, samples[name].quantity)}"
-        for name, value in check.witness
-        if name in samples
-    ]
+    return and_list(
+        [
+            f"{samples[name].label} {show_like(value, samples[name].quantity)}"
+            for name, value in check.witness
+            if name in samples
+        ]
+    )
+
+
+def _witness(check: ResultCheck) -> str:
     found = dict(check.witness)[check.target.variable]
     worst = show_against(found, check.target.quantity)
-    return f"This choice obeys the rest: {and_list(parts)}; it gives {worst}."
+    return f"This choice obeys the rest: {witness_choice(check)}; it gives {worst}."
 
 
 def show_against(value: Fraction, limit: Quantity) -> str:

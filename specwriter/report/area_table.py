@@ -11,12 +11,15 @@ What only a relation with scatter bounds is inside "as an estimate", or holds "a
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from specwriter.quantity import Interval, show_interval_like, show_like
-from specwriter.reconcile.explain_result import show_against
+from specwriter.reconcile.explain_result import show_against, witness_choice
 from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.verdict import AreaVerdicts, ResultCheck, Standing
 
 Row = tuple[str, str, str, str]
+JudgedRow = tuple[str, str, str, str, str]
 ANYTHING = "anything"
 HEAD = ("required", "the rest allows", "verdict")
 
@@ -26,17 +29,23 @@ def rows_of(area: AreaVerdicts) -> list[Row]:
 
     A requirement that holds whatever the rest is has no row.
     """
-    return [row for row in map(_row, area.table) if row[2:] != (ANYTHING, "holds")]
+    return [(*_bounds(each), verdict_of(each)) for each in _shown(area)]
 
 
-def _row(standing: Standing) -> Row:
+def judged_rows_of(area: AreaVerdicts) -> list[JudgedRow]:
+    """The same rows with the verdict in two cells, the second with the choice that fails."""
+    return [(*_bounds(each), *_in_full(each)) for each in _shown(area)]
+
+
+def _shown(area: AreaVerdicts) -> Iterator[Standing]:
+    for standing in area.table:
+        if (_allowed(standing), verdict_of(standing)) != (ANYTHING, "holds"):
+            yield standing
+
+
+def _bounds(standing: Standing) -> tuple[str, str, str]:
     requirement = standing.requirement
-    return (
-        requirement.label,
-        requirement.written,
-        _allowed(standing),
-        verdict_of(standing),
-    )
+    return requirement.label, requirement.written, _allowed(standing)
 
 
 def _allowed(standing: Standing) -> str:
@@ -58,26 +67,44 @@ def _is_anything(interval: Interval) -> bool:
 
 def verdict_of(standing: Standing) -> str:
     """The outcome in words, with the margin, the worst choice, or what keeps a limit idle."""
+    outcome, behind = _judged(standing)
+    if not behind:
+        return outcome
+    return f"{outcome}{': ' if outcome in _GIVES_ITS_REASON else ', '}{behind}"
+
+
+def _in_full(standing: Standing) -> tuple[str, str]:
+    outcome, behind = _judged(standing)
+    result = standing.verdict.result if standing.verdict else None
+    choice = witness_choice(result) if result and result.witness else ""
+    return outcome, f"{behind} with {choice}" if choice else behind
+
+
+_GIVES_ITS_REASON = ("impossible", "not assured", "idle")
+
+
+def _judged(standing: Standing) -> tuple[str, str]:
+    """The outcome alone, and its margin, its worst value, its reason or how far it is known."""
     verdict = standing.verdict
     if verdict is not None and verdict.result is not None:
         return _of_result(standing.outcome, verdict.result)
     if verdict is not None and verdict.idle is not None:
         others = ", ".join(dict.fromkeys(each.label for each in verdict.idle.because))
-        return f"idle: {others} keep it inside"
+        return "idle", f"{others} keep it inside"
     if standing.outcome == "not decided":
-        return "not judged beside the clash"
+        return "not judged beside the clash", ""
     if standing.expected and _is_anything(standing.allowed):
-        return f"{standing.outcome}, as far as is known"
-    return standing.outcome
+        return standing.outcome, "as far as is known"
+    return standing.outcome, ""
 
 
-def _of_result(outcome: str, check: ResultCheck) -> str:
+def _of_result(outcome: str, check: ResultCheck) -> tuple[str, str]:
     quantity = check.target.quantity
     worst = dict(check.witness).get(check.target.variable)
     if worst is not None:
-        return f"{outcome}: {show_against(worst, quantity)}"
+        return outcome, show_against(worst, quantity)
     if check.margin is not None:
-        return f"{outcome}, margin {show_like(check.margin, quantity)}"
+        return outcome, f"margin {show_like(check.margin, quantity)}"
     if outcome == "not decided" and neat(check.allowed).within(check.target.interval):
-        return "inside, as an estimate"
-    return outcome
+        return "inside", "as an estimate"
+    return outcome, ""

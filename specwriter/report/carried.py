@@ -49,18 +49,22 @@ def differences(stands: Sequence[str], given: Sequence[str]) -> tuple[Difference
 
 def carried_text(carried: Carried) -> str:
     """Whether the text is that of the job, and every place where it is not."""
-    lines = [f"{carried.file}: checked is the job that the document carries inside."]
-    if not carried.whole:
-        lines.append("   The job inside was changed since the document was drafted.")
-    lines.append(f"   {_state(carried)}")
-    if carried.undrafted:
-        lines.append(f"   {carried.undrafted}")
+    lines = ["\n   ".join(carried_sentences(carried))]
     for each in carried.differences[:_MOST]:
         lines += [f"   stands: {_cut(line)}" for line in each.stands or ("(nothing)",)]
         lines += [f"   by the job: {_cut(line)}" for line in each.given or ("(nothing)",)]
     if (rest := len(carried.differences) - _MOST) > 0:
         lines.append(f"   and {counted(rest, 'more place', 'more places')}.")
     return "\n".join(lines) + "\n"
+
+
+def carried_sentences(carried: Carried) -> list[str]:
+    """What was checked, and whether job and text are as they were drafted."""
+    told = [f"{carried.file}: checked is the job that the document carries inside."]
+    if not carried.whole:
+        told.append("The job inside was changed since the document was drafted.")
+    told.append(_state(carried))
+    return [*told, carried.undrafted] if carried.undrafted else told
 
 
 def _state(carried: Carried) -> str:

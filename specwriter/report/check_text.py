@@ -13,7 +13,6 @@
 from __future__ import annotations
 
 import textwrap
-from collections import defaultdict
 from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade, NotRun
@@ -26,11 +25,15 @@ from specwriter.report.sentences import (
     CAUTION,
     INDENT,
     WIDTH,
+    acceptance_of,
+    basis_of,
+    broke,
     counted,
     grades,
     ways_out,
     wrapped,
 )
+from specwriter.report.unchecked import Unchecked, unchecked
 from specwriter.rules import Defect
 from specwriter.rules.acceptance import AcceptedFinding
 
@@ -75,8 +78,8 @@ def _finding(result: CheckResult, finding: Finding, colour: bool) -> str:
     lines.append(wrapped(finding.says))
     if finding.settle:
         lines.append(wrapped(f"To settle: {ways_out(finding.settle)}"))
-    if finding.sources:
-        lines.append(wrapped(f"Basis: {finding.basis}. Source: {'; '.join(finding.sources)}."))
+    if basis := basis_of(finding):
+        lines.append(wrapped(basis))
     return "\n".join(lines)
 
 
@@ -90,10 +93,7 @@ def _head(word: str, finding: Finding) -> list[str]:
 
 def _places(result: CheckResult, finding: Finding) -> Iterator[str]:
     """Place, name and wording of each requirement, in columns."""
-    rows = [
-        (str(result.source.place(each.path, each.offset)), each.label, each.written)
-        for each in finding.evidence
-    ]
+    rows = result.places(finding)
     place = max((len(row[0]) for row in rows), default=0)
     label = max((len(row[1]) for row in rows), default=0)
     for row in rows:
@@ -101,21 +101,15 @@ def _places(result: CheckResult, finding: Finding) -> Iterator[str]:
 
 
 def _accepted(result: CheckResult, accepted: AcceptedFinding) -> str:
-    entry = accepted.entry
-    until = f", until {entry.until}" if entry.until else ""
     lines = _head(f"ACCEPTED {accepted.finding.grade.value}", accepted.finding)
     lines += _places(result, accepted.finding)
     lines.append(wrapped(accepted.finding.says))
-    lines.append(wrapped(f"Accepted by {entry.by} on {entry.on}{until}: {entry.because}"))
+    lines.append(wrapped(acceptance_of(accepted)))
     return "\n".join(lines)
 
 
 def _defect(defect: Defect) -> str:
-    return wrapped(
-        f"DEFECT OF THIS PROGRAM: the check {defect.slug} broke ({defect.error}); the other checks "
-        "ran. Please report it with the job file.",
-        "",
-    )
+    return wrapped(f"DEFECT OF THIS PROGRAM: {broke(defect)}", "")
 
 
 def _table(area: AreaVerdicts) -> Iterator[str]:
@@ -151,7 +145,8 @@ def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:
         yield "Not checked:"
         yield from (_not_run(each) for each in result.not_run)
     elif result.not_run:
-        yield wrapped(f"Not checked: {'; '.join(_reasons(result.not_run))}.", "", INDENT)
+        reasons = "; ".join(map(_reason, unchecked(result.not_run)))
+        yield wrapped(f"Not checked: {reasons}.", "", INDENT)
     yield wrapped(CAUTION, "")
 
 
@@ -160,14 +155,6 @@ def _not_run(each: NotRun) -> str:
     return wrapped(f"{each.slug}{where}: {each.because}", INDENT, INDENT * 2)
 
 
-def _reasons(not_run: tuple[NotRun, ...]) -> Iterator[str]:
-    """Each reason once, with the areas it holds in and how many checks wait for it."""
-    areas: defaultdict[str, dict[str, None]] = defaultdict(dict)
-    slugs: defaultdict[str, set[str]] = defaultdict(set)
-    for each in not_run:
-        slugs[each.because].add(each.slug)
-        if each.area:
-            areas[each.because][each.area] = None
-    for because, waiting in slugs.items():
-        where = f" in {', '.join(areas[because])}" if areas[because] else ""
-        yield f"{because}{where} ({counted(len(waiting), 'check', 'checks')})"
+def _reason(each: Unchecked) -> str:
+    where = f" in {', '.join(each.areas)}" if each.areas else ""
+    return f"{each.because}{where} ({counted(each.checks, 'check', 'checks')})"

@@ -5,29 +5,39 @@ from __future__ import annotations
 import re
 
 from specwriter.diagnostic import Fault
+from specwriter.report.sentences import counted
 from specwriter.source import Source
 
 
 def fault_text(source: Source) -> str:
     """Every fault of a source, one block each, and how many there are."""
     blocks = [_block(source, fault) for fault in source.faults]
-    count = len(source.faults)
-    last = "1 fault" if count == 1 else f"{count} faults"
-    return "\n\n".join([*blocks, f"{last}; the job was not checked."]) + "\n"
+    return "\n\n".join([*blocks, count_of_faults(source)]) + "\n"
+
+
+def count_of_faults(source: Source) -> str:
+    """How many faults a source has, and what they mean for the check."""
+    return f"{counted(len(source.faults), 'fault', 'faults')}; the job was not checked."
 
 
 def _block(source: Source, fault: Fault) -> str:
-    place = fault.place
-    lines = [f"{place}: {fault.says}"]
-    text = source.line(place.line)
-    if text.strip():
+    lines = [f"{fault.place}: {fault.says}"]
+    before, marked, after = marked_line(source, fault)
+    if (before + marked + after).strip():
         # Tabs stay tabs so that the marker stands under its character in any terminal.
-        before = re.sub(r"[^\t]", " ", text[: place.column - 1])
-        width = max(1, min(fault.width, len(text) - place.column + 1))
-        lines += [f"   {_printable(text)}", f"   {before}{'^' * width}"]
+        space = re.sub(r"[^\t]", " ", before)
+        lines += [f"   {before}{marked}{after}", f"   {space}{'^' * max(1, len(marked))}"]
     if fault.todo:
         lines.append(f"   {fault.todo}")
     return "\n".join(lines)
+
+
+def marked_line(source: Source, fault: Fault) -> tuple[str, str, str]:
+    """The line of a fault: what stands before the fault, the fault itself, what stands after."""
+    text = _printable(source.line(fault.place.line))
+    start = fault.place.column - 1
+    end = start + max(1, fault.width)
+    return text[:start], text[start:end], text[end:]
 
 
 def _printable(text: str) -> str:

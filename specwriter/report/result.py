@@ -47,6 +47,13 @@ class CheckResult:
         """The findings as a report tells them: what holds in several areas is told once."""
         return tuple(grouped(self.findings))
 
+    def places(self, finding: Finding) -> list[tuple[str, str, str]]:
+        """Place, name and wording of each requirement that a finding rests on."""
+        return [
+            (str(self.source.place(each.path, each.offset)), each.label, each.written)
+            for each in finding.evidence
+        ]
+
     def at_least(self, grade: Grade) -> tuple[Finding, ...]:
         """The findings that are as serious as ``grade`` or more so."""
         return tuple(each for each in self.findings if each.grade.at_least(grade))

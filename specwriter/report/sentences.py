@@ -7,6 +7,8 @@ import textwrap
 from collections.abc import Iterable, Sequence
 
 from specwriter.diagnostic import Finding, Grade
+from specwriter.rules import Defect
+from specwriter.rules.acceptance import AcceptedFinding
 
 WIDTH = 80
 COMPARED_WIDTH = 100
@@ -46,6 +48,28 @@ def grades(findings: Iterable[Finding]) -> str:
 def ways_out(settle: Sequence[str]) -> str:
     """The ways to settle a finding, as one sentence."""
     return ", or ".join(way.rstrip(".") for way in settle) + "."
+
+
+def basis_of(finding: Finding) -> str:
+    """What a finding rests on, with its sources; empty when it names none."""
+    if not finding.sources:
+        return ""
+    return f"Basis: {finding.basis}. Source: {'; '.join(finding.sources)}."
+
+
+def acceptance_of(accepted: AcceptedFinding) -> str:
+    """Who takes responsibility for a finding, since when, for how long and why."""
+    entry = accepted.entry
+    until = f", until {entry.until}" if entry.until else ""
+    return f"Accepted by {entry.by} on {entry.on}{until}: {entry.because}"
+
+
+def broke(defect: Defect) -> str:
+    """That a check broke, which is a fault of this program."""
+    return (
+        f"the check {defect.slug} broke ({defect.error}); the other checks ran. "
+        "Please report it with the job file."
+    )
 
 
 def wrapped(

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from html import escape
 from itertools import groupby
-from pathlib import Path
 
 from specwriter.compare.text import (
     Added,
@@ -28,21 +27,13 @@ from specwriter.report.versions_markdown import (
     verdict_rows,
 )
 from specwriter.report.versions_text import TEXT_NOTICE, by_hand_line, notes_of, text_summary
-
-_STYLE = Path(__file__).with_name("versions.css")
+from specwriter.report.web_page import bullets, rows_table, web_page
 
 
 def versions_html(compared: Compared) -> str:
     """A page that stands alone; what goes is struck out, what comes is underlined."""
     title = f"{compared.old.name} → {compared.new.name}"
-    style = _STYLE.read_text(encoding="utf-8")
-    body = "\n".join(_body(compared, title))
-    return (
-        '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
-        '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
-        f"<title>{escape(title)}</title>\n<style>\n{style}</style>\n</head>\n"
-        f"<body>\n<main>\n{body}\n</main>\n</body>\n</html>\n"
-    )
+    return web_page(title, _body(compared, title), "versions.css")
 
 
 def _body(compared: Compared, title: str) -> Iterator[str]:
@@ -69,42 +60,18 @@ def _requirements(compared: Compared) -> Iterator[str]:
     yield "<h2>Requirements</h2>"
     yield f"<p>{escape(summary(comparison))}</p>"
     header = ("Area", "Requirement", "Old", "New", "Sense", "Who bears it", "Addendum")
-    yield _table("Requirements that changed", header, requirement_rows(comparison))
+    yield rows_table("Requirements that changed", header, requirement_rows(comparison))
     cares = [f"{each.label}: {each.warning}" for each in comparison.changes if each.warning]
     if cares:
         yield "<h3>Take care</h3>"
-        yield _list(cares)
-    yield _table("Findings", ("What happens", "Grade", "Finding"), finding_rows(comparison))
-    yield _table("Verdicts", ("Area", "On", "Old", "New"), verdict_rows(comparison))
+        yield bullets(cares)
+    yield rows_table("Findings", ("What happens", "Grade", "Finding"), finding_rows(comparison))
+    yield rows_table("Verdicts", ("Area", "On", "Old", "New"), verdict_rows(comparison))
     amounts = ("What", "Old", "New", "Difference")
-    yield _table("Quantities, tests and cost", amounts, amount_rows(comparison))
+    yield rows_table("Quantities, tests and cost", amounts, amount_rows(comparison))
     if comparison.remarks:
         yield "<h3>Remarks</h3>"
-        yield _list(comparison.remarks)
-
-
-def _list(items: Iterable[str]) -> str:
-    return "<ul>" + "".join(f"<li>{escape(item)}</li>" for item in items) + "</ul>"
-
-
-def _table(caption: str, header: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
-    """A table with its caption; nothing when it has no rows."""
-    lines = [
-        "".join(
-            f'<td data-of="{escape(of)}">{escape(cell)}</td>'
-            for of, cell in zip(header, row, strict=True)
-        )
-        for row in rows
-    ]
-    if not lines:
-        return ""
-    head = "".join(f'<th scope="col">{escape(cell)}</th>' for cell in header)
-    body = "\n".join(f"<tr>{line}</tr>" for line in lines)
-    return (
-        f'<table class="rows">\n'
-        f"<caption>{escape(caption)}</caption>\n<thead><tr>{head}</tr></thead>\n"
-        f"<tbody>\n{body}\n</tbody>\n</table>"
-    )
+        yield bullets(comparison.remarks)
 
 
 def _texts(match: TextMatch, old: str, new: str) -> Iterator[str]:

@@ -160,6 +160,22 @@ def test_json_says_where_each_finding_stands(capsys: pytest.CaptureFixture[str])
     }
 
 
+def test_several_files_make_one_page_and_one_that_is_not_there_is_one_line(
+    faulty: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    absent = tmp_path / "absent.yaml"
+    paths = [str(CLASHING), str(faulty), str(absent)]
+
+    code = outcome(["check", *paths, "--format", "html"])
+
+    out, err = capsys.readouterr()
+    assert code == outcome(["check", *paths])
+    assert out.count("<h1>Check of 2 files</h1>") == 1
+    assert out.count("<h2>") == 2
+    assert err.startswith(f"specwriter: {absent}: ")
+    assert len(err.splitlines()) == 1
+
+
 def test_json_of_a_faulty_job_holds_its_faults(
     faulty: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -178,6 +194,14 @@ def test_a_comparison_with_a_faulty_job_reports_its_faults(
     assert outcome(["compare", str(faulty), str(CLEAN), "--format", "json"]) == 3
     (job,) = json.loads(capsys.readouterr().out)["jobs"]
     assert job["file"] == str(faulty)
+
+
+def test_a_page_that_cannot_compare_shows_the_faults_as_a_page(
+    faulty: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert outcome(["compare", str(faulty), str(CLEAN), "--format", "html"]) == 3
+
+    assert "<mark>titel</mark>" in capsys.readouterr().out
 
 
 def test_a_new_job_is_written_and_can_be_read(tmp_path: Path) -> None:
