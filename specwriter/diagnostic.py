@@ -93,6 +93,8 @@ class NotRun:
     title: str
     area: str | None
     because: str
+    lacks: str = ""
+    """The key of the job that is missing, where it is one: ``smoothness.segment``."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -15,7 +15,7 @@ from specwriter.report.check_text import summary
 from specwriter.report.fault_text import count_of_faults, marked_line
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION, acceptance_of, basis_of, broke, grades
-from specwriter.report.unchecked import unchecked
+from specwriter.report.unchecked import reason, unchecked
 from specwriter.report.web_page import Marked, bullets, element, rows_table, web_page
 from specwriter.rules.acceptance import AcceptedFinding
 from specwriter.source import Source
@@ -138,12 +138,11 @@ def _area(area: AreaVerdicts) -> str:
 def _not_checked(result: CheckResult, every_check: bool) -> str:
     if every_check:
         header, caption = ("Check", "Area", "Why"), "Every check that could not look"
-        listed = [(each.slug, each.area or "", each.because) for each in result.not_run]
+        listed = [(each.slug, each.area or "", reason(each)) for each in result.not_run]
         return rows_table(caption, header, listed, named=0)
-    header, caption = ("Why", "Areas", "Checks"), "Reasons why checks could not look"
+    header, caption = ("Not given", "Areas", "Checks"), "Why checks could not look"
     rows = [
-        (each.because, ", ".join(each.areas), str(each.checks))
-        for each in unchecked(result.not_run)
+        (each.what, ", ".join(each.areas), str(each.checks)) for each in unchecked(result.not_run)
     ]
     return rows_table(caption, header, rows, named=0)
 

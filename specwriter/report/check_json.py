@@ -1,4 +1,5 @@
-"""A check as JSON: for other programs, with keys that stay the same.
+"""A check as JSON: for other programs, with keys that stay the same.from specwriter.report.unchecked import reason
+
 
 ``format`` is 1 and grows when a key changes its meaning. Lines and columns count from 1, columns
 in characters (code points).
@@ -47,7 +48,7 @@ def _job(result: CheckResult) -> dict[str, Any]:
             }
             for each in result.accepted
         ],
-        "not_run": [asdict(each) for each in result.not_run],
+        "not_run": [{**asdict(each), "because": reason(each)} for each in result.not_run],
         "verdicts": [verdict_json(each) for each in result.verdicts],
         "tables": {
             area.area: [standing_json(each) for each in area.table] for area in result.areas

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterator
+from itertools import groupby
 
 from specwriter.diagnostic import Finding, Grade, NotRun
 from specwriter.reconcile.verdict import AreaVerdicts
@@ -33,7 +34,7 @@ from specwriter.report.sentences import (
     ways_out,
     wrapped,
 )
-from specwriter.report.unchecked import Unchecked, unchecked
+from specwriter.report.unchecked import reason, unchecked
 from specwriter.rules import Defect
 from specwriter.rules.acceptance import AcceptedFinding
 
@@ -145,16 +146,18 @@ def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:
         yield "Not checked:"
         yield from (_not_run(each) for each in result.not_run)
     elif result.not_run:
-        reasons = "; ".join(map(_reason, unchecked(result.not_run)))
-        yield wrapped(f"Not checked: {reasons}.", "", INDENT)
+        yield from _lacking(result.not_run)
     yield wrapped(CAUTION, "")
 
 
 def _not_run(each: NotRun) -> str:
     where = f" in {each.area}" if each.area else ""
-    return wrapped(f"{each.slug}{where}: {each.because}", INDENT, INDENT * 2)
+    return wrapped(f"{each.slug}{where}: {reason(each)}", INDENT, INDENT * 2)
 
 
-def _reason(each: Unchecked) -> str:
-    where = f" in {', '.join(each.areas)}" if each.areas else ""
-    return f"{each.because}{where} ({counted(each.checks, 'check', 'checks')})"
+def _lacking(not_run: tuple[NotRun, ...]) -> Iterator[str]:
+    yield "Not checked, because the job does not give (with the checks that wait):"
+    for areas, some in groupby(unchecked(not_run), key=lambda each: each.areas):
+        told = (f"{each.what} {each.checks}" if each.checks > 1 else each.what for each in some)
+        where = ", ".join(areas) or "whole contract"
+        yield wrapped(f"{where}: {', '.join(told)}", INDENT, INDENT * 2)

@@ -89,7 +89,8 @@ def _ready(rule: RegisteredRule, job: Job, *, of_all: bool) -> tuple[Job, list[N
 
 
 def _not_run(rule: RegisteredRule, area: str | None, key: str) -> NotRun:
-    return NotRun(slug=rule.slug, title=rule.rule.title, area=area, because=f"{key} is not given")
+    because = f"{key} is not given"
+    return NotRun(slug=rule.slug, title=rule.rule.title, area=area, because=because, lacks=key)
 
 
 def _lacking(rule: RegisteredRule, owner: Job | Area, *, of_job: bool) -> str:

@@ -140,9 +140,10 @@ def test_text_json_and_page_tell_the_same_of_what_was_not_checked(example: Check
         (each["slug"], each["area"] or "", squeezed(each["because"])) for each in job["not_run"]
     ]
     text = squeezed(check_text(example))
-    for because, areas, checks in table_of(reasons):
-        where = f" in {areas}" if areas else ""
-        assert f"{because}{where} ({checks} check" in text
+    for what, areas, checks in table_of(reasons):
+        told = f"{areas or 'whole contract'}: "
+        assert told in text
+        assert f"{what} {checks}" in text if checks != "1" else what in text
 
 
 def test_the_page_is_built_to_be_read_without_seeing_it(example: CheckResult) -> None:

@@ -12,6 +12,7 @@ from specwriter.report.rationale.pieces import Section, numbered, table, text
 from specwriter.report.rationale.values import unmatched, value_sections
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
+from specwriter.report.unchecked import reason
 from specwriter.worksheet import Figure, Worksheet
 
 _PURPOSE = (
@@ -169,7 +170,7 @@ def _open(checked: CheckResult, document: Document) -> Iterator[Section]:
             [table("lost", "Reasons without a value", lost_head, lost_rows)],
         )
     if checked.not_run:
-        rows = [(each.title, each.area or "", each.because) for each in checked.not_run]
+        rows = [(each.title, each.area or "", reason(each)) for each in checked.not_run]
         head = ("Check", "Area", "Why it could not look")
         yield "What was not checked", [table("unrun", "Checks not run", head, rows)]
     if not (document.open_decisions or lost or checked.not_run):
