@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass, field
 from functools import cache
 from typing import Any, Literal, get_args, get_origin
 
@@ -29,21 +29,24 @@ def unexpressed(
     A quantity or a text must be declared by a clause *and* stand in the text; a fixed word or a
     yes/no need only be declared, because they steer the wording.
     """
+    declared = _declared(tuple((clause.expresses, clause.textures) for clause in chosen))
     return tuple(
         path
         for path, spelled in requirements(job)
-        if not any(expresses(clause, path, job) for clause in chosen)
-        or (spelled and path not in printed)
+        if not _stated(declared, path, job) or (spelled and path not in printed)
     )
 
 
 def expresses(clause: LibraryClause, path: str, job: Job) -> bool:
     """True when a clause declares that it states the value at ``path``."""
-    if not _declared(clause.expresses).match(path):
-        return False
-    root, *keys = path.split(".")
-    areas = clause.textures if root == "areas" else ()
-    return not areas or job.areas[keys[0]].texture in areas
+    return _stated(_declared(((clause.expresses, clause.textures),)), path, job)
+
+
+def _stated(declared: _Keys, path: str, job: Job) -> bool:
+    keys = path.split(".")
+    texture = job.areas[keys[1]].texture if keys[0] == "areas" else None
+    claims = _claims(declared, keys)
+    return any(not texture or not textures or texture in textures for textures in claims)
 
 
 def requirements(job: Job) -> Iterator[tuple[str, bool]]:
@@ -77,8 +80,33 @@ def _is_spelled(hint: Any, path: str) -> bool:
     return hint is Quantity or hint is str
 
 
+@dataclass(slots=True)
+class _Keys:
+    """What is declared below some keys, and the textures of each clause that declares all of it."""
+
+    below: dict[str, _Keys] = field(default_factory=dict)
+    claims: list[tuple[str, ...]] = field(default_factory=list)
+
+
 @cache
-def _declared(patterns: tuple[str, ...]) -> re.Pattern[str]:
-    """Matches every path that one of the patterns begins; ``*`` stands for any one key."""
-    keys = (re.escape(pattern).replace(r"\*", "[^.]+") for pattern in patterns)
-    return re.compile(rf"(?:{'|'.join(keys)})(?:\.|$)" if patterns else r"(?!)")
+def _declared(clauses: tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]) -> _Keys:
+    """The patterns and textures of clauses by the keys of the patterns."""
+    root = _Keys()
+    for patterns, textures in clauses:
+        for pattern in patterns:
+            keys = root
+            for key in pattern.split("."):
+                keys = keys.below.setdefault(key, _Keys())
+            keys.claims.append(textures)
+    return root
+
+
+def _claims(declared: _Keys, keys: Sequence[str]) -> Iterator[tuple[str, ...]]:
+    """The textures of every claim on a path that one of the patterns begins.
+
+    ``*`` stands for any one key.
+    """
+    yield from declared.claims
+    for key in (keys[0], "*") if keys else ():
+        if key in declared.below:
+            yield from _claims(declared.below[key], keys[1:])

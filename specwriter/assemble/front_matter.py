@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from difflib import get_close_matches
@@ -12,6 +13,8 @@ import yaml
 from specwriter.diagnostic import Fault, Place
 
 _FENCE = "---"
+_ANCHOR = re.compile(r"(?<![^\s\[{,:])[&*]")
+"""Where an anchor or an alias may stand; most files have no such place."""
 
 
 # The reader in C is some ten times faster, and every draft reads the whole library.
@@ -89,7 +92,7 @@ def nearest(name: str, known: Iterable[str]) -> str:
 
 
 def _refuse_anchors(text: str, file: str) -> None:
-    for event in yaml.parse(text, Loader=_Loader):
+    for event in yaml.parse(text, Loader=_Loader) if _ANCHOR.search(text) else ():
         mark = event.start_mark
         if mark and (isinstance(event, yaml.AliasEvent) or getattr(event, "anchor", None)):
             says = "anchors and aliases (& and *) are not used here"

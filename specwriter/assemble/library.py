@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -91,15 +91,16 @@ def merged(base: Library, extra: Library) -> Library:
 def read_folder(root: Path, shown: str) -> Library:
     """The clauses in one folder; ``shown`` is how its files are named in messages."""
     files, faults = [], []
-    for path, file in _files(root, shown):
+    found = _files(root)
+    for path, name in found.items():
         try:
-            files.append((path.relative_to(root).as_posix(), path.read_text(encoding="utf-8-sig")))
+            files.append((name, path.read_text(encoding="utf-8-sig")))
         except (OSError, UnicodeDecodeError):
-            todo = "save it as plain text in UTF-8"
-            faults.append(fault_at(file, 1, 1, "this file cannot be read as text", todo))
-    found = read_texts(Folder(shown, tuple(files)))
-    strays = tuple(_strays(root, shown))
-    return replace(found, faults=(*faults, *found.faults), strays=strays)
+            says, todo = "this file cannot be read as text", "save it as plain text in UTF-8"
+            faults.append(fault_at(f"{shown}/{name}", 1, 1, says, todo))
+    made = read_texts(Folder(shown, tuple(files)))
+    strays = tuple(_strays(root, shown, found))
+    return replace(made, faults=(*faults, *made.faults), strays=strays)
 
 
 def read_texts(folder: Folder) -> Library:
@@ -119,8 +120,7 @@ def read_texts(folder: Folder) -> Library:
     return Library(clauses=tuple(clauses), formats=formats, faults=tuple(faults), own=folder)
 
 
-def _strays(root: Path, shown: str) -> Iterator[Fault]:
-    read = {path for path, _ in _files(root, shown)}
+def _strays(root: Path, shown: str, read: Collection[Path]) -> Iterator[Fault]:
     todo = "a clause is read from FOLDER/NAME.md, house formats from outline.yaml"
     strays = [path for path in sorted(root.rglob("*")) if path not in read and _is_likely(path)]
     for path in strays:
@@ -138,10 +138,11 @@ def _is_likely(path: Path) -> bool:
     )
 
 
-def _files(root: Path, shown: str) -> Iterator[tuple[Path, str]]:
-    """The outline, if there is one, and the clause files in the order of their ids."""
+def _files(root: Path) -> dict[Path, str]:
+    """The outline, if there is one, and the clause files in the order of their ids.
+
+    Each with its path below the folder.
+    """
     outline = root / _OUTLINE
-    found = [outline] if outline.is_file() else []
-    found += sorted(root.glob("*/*.md"))
-    for path in found:
-        yield path, "/".join((shown, *path.relative_to(root).parts))
+    found = {outline: _OUTLINE} if outline.is_file() else {}
+    return found | {path: f"{path.parent.name}/{path.name}" for path in sorted(root.glob("*/*.md"))}

@@ -159,6 +159,8 @@ def _with_numbers(block: _Numbered, numbers: Mapping[str, str]) -> _Numbered:
             for run in runs
         )
 
+    if all(run.kind != "reference" for run in _runs(block)):
+        return block
     if isinstance(block, Table):
         return replace(block, rows=tuple(tuple(fill(cell) for cell in row) for row in block.rows))
     return block if isinstance(block, Figure) else replace(block, runs=fill(block.runs))

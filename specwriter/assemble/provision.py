@@ -17,7 +17,7 @@ from specwriter.assemble.house import house_format, house_numbering, paper
 from specwriter.assemble.inspection import check_library, unplaced
 from specwriter.assemble.instructions import instructions_of, title_tables
 from specwriter.assemble.labels import label
-from specwriter.assemble.language import render
+from specwriter.assemble.language import Names, render
 from specwriter.assemble.library import Library
 from specwriter.assemble.markdown import MarkdownError, blocks_of
 from specwriter.assemble.numbering import Draft, numbered
@@ -25,7 +25,7 @@ from specwriter.assemble.once import said_once
 from specwriter.assemble.opening import opening_of
 from specwriter.assemble.page import Page
 from specwriter.assemble.provenance import provenance
-from specwriter.assemble.select import names_for, select
+from specwriter.assemble.select import names_for, names_of, select
 from specwriter.assemble.view import area_views, job_view
 from specwriter.diagnostic import Fault
 from specwriter.model import Job
@@ -70,7 +70,8 @@ def assemble(
     choices = [choice.clause for choice in select(job, library, outline) if choice.chosen]
     if faults := tuple(unplaced(outline, choices)):
         raise LibraryError(faults)
-    drafted = [_draft(clause, job) for clause in choices]
+    common = names_of(job)
+    drafted = [_draft(clause, job, common) for clause in choices]
     parts, lost = numbered(outline, numbering, [item.draft for item in drafted])
     if lost:
         raise LibraryError(lost)
@@ -112,10 +113,10 @@ def _own_files(library: Library) -> tuple[Enclosure, ...]:
     return tuple(Enclosure("clauses", name, text) for name, text in files)
 
 
-def _draft(clause: LibraryClause, job: Job) -> _Drafted:
+def _draft(clause: LibraryClause, job: Job, common: Names) -> _Drafted:
     page = Page(job)
     try:
-        text = render(clause.body, names_for(clause, job), page)
+        text = render(clause.body, names_for(clause, common), page)
         text = said_once(text, page)
         if job.settings and job.settings.duty_verb in ("shall", "must"):
             text = with_duty_verb(text, job.settings.duty_verb)

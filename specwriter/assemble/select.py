@@ -12,7 +12,7 @@ from specwriter.assemble.language import Register, holds
 from specwriter.assemble.library import Library
 from specwriter.assemble.outline import Outline
 from specwriter.assemble.registers import REGISTERS
-from specwriter.assemble.view import Figures, Many, area_views, job_view
+from specwriter.assemble.view import Figures, Many, area_views, job_view, with_texture
 from specwriter.model import Job
 
 
@@ -33,11 +33,18 @@ def select(job: Job, library: Library, outline: Outline | None = None) -> tuple[
     house = outline or library.outline
     last = (len(house.parts), 0)
     ordered = sorted(library.clauses, key=lambda c: (house.place_of(c) or last, c.order, c.id))
-    return tuple(_choice(clause, job) for clause in ordered)
+    common = names_of(job)
+    return tuple(_choice(clause, common) for clause in ordered)
 
 
-def names_for(clause: LibraryClause, job: Job) -> Mapping[str, Any]:
-    """What the names in a clause stand for."""
+def names_for(clause: LibraryClause, common: Mapping[str, Any]) -> Mapping[str, Any]:
+    """What the names in a clause stand for; ``common`` are those that every clause knows."""
+    fixed = Figures({figure.name: figure.value for figure in clause.fixed})
+    return {**common, "areas": with_texture(common["all_areas"], clause.textures), "fixed": fixed}
+
+
+def names_of(job: Job) -> Mapping[str, Any]:
+    """What the names of a job stand for, in whatever clause."""
     view = job_view(job)
     return {
         "project": view.read("project"),
@@ -46,17 +53,15 @@ def names_for(clause: LibraryClause, job: Job) -> Mapping[str, Any]:
         "residue": view.read("residue"),
         "trial_section": view.read("trial_section"),
         "sequence": view.read("sequence"),
-        "areas": area_views(job, clause.textures),
         "all_areas": area_views(job),
         "pay_items": Many(view.read("pay_items"), "pay_items"),
         "submittals": Many(view.read("submittals"), "submittals"),
-        "fixed": Figures({figure.name: figure.value for figure in clause.fixed}),
         **{name: Register(name, build) for name, build in REGISTERS.items()},
     }
 
 
-def _choice(clause: LibraryClause, job: Job) -> Choice:
-    names = names_for(clause, job)
+def _choice(clause: LibraryClause, common: Mapping[str, Any]) -> Choice:
+    names = names_for(clause, common)
     if clause.textures and not names["areas"]:
         listed = " or ".join(words(texture) for texture in clause.textures)
         return Choice(clause=clause, chosen=False, because=f"the job has no {listed}")

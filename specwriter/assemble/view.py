@@ -141,8 +141,15 @@ def job_view(job: Job) -> View:
 
 def area_views(job: Job, textures: tuple[str, ...] = ()) -> Many:
     """The areas with one of the textures (all areas when none is named), in the job's order."""
-    chosen = [area for area in job.areas.values() if not textures or area.texture in textures]
-    return Many((View(Area, area, area.path, job) for area in chosen), "areas")
+    views = Many((View(Area, area, area.path, job) for area in job.areas.values()), "areas")
+    return with_texture(views, textures)
+
+
+def with_texture(areas: Many, textures: tuple[str, ...]) -> Many:
+    """Those of some areas that have one of the textures; all when none is named."""
+    if not textures:
+        return areas
+    return Many((view for view in areas if view.node.texture in textures), areas.path)
 
 
 @cache

@@ -12,7 +12,7 @@ from specwriter.assemble import load_library, wording
 from specwriter.assemble.document import Run
 from specwriter.assemble.language import Register, condition, holds, render
 from specwriter.assemble.page import Page, Phrase
-from specwriter.assemble.select import names_for
+from specwriter.assemble.select import names_for, names_of
 from specwriter.assemble.view import Many
 from tests.support import job
 
@@ -76,7 +76,7 @@ def reference(source: str, names: Any, page: Page) -> str:
 def test_a_clause_says_what_jinja_makes_of_it(name: str) -> None:
     made = job(name)
     for clause in load_library().clauses:
-        names, ours, theirs = names_for(clause, made), Page(made), Page(made)
+        names, ours, theirs = names_for(clause, names_of(made)), Page(made), Page(made)
 
         assert render(clause.body, names, ours) == reference(clause.body, names, theirs)
         assert ours == theirs, clause.id
@@ -100,6 +100,6 @@ def test_a_clause_says_what_jinja_makes_of_it(name: str) -> None:
 def test_statements_mean_what_jinja_means(body: str, means: str) -> None:
     made = job("diamond_grinding")
     (clause, *_) = load_library().clauses
-    names = names_for(clause, made)
+    names = names_for(clause, names_of(made))
 
     assert render(body, names, Page(made)) == means == reference(body, names, Page(made))
