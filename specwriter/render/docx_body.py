@@ -14,6 +14,7 @@ from specwriter.assemble.document import (
     Run,
     Table,
 )
+from specwriter.render.docx_keep import last_blocks, stays
 from specwriter.render.docx_page import text_width
 from specwriter.render.docx_picture import picture_of, picture_xml
 from specwriter.render.docx_table import indent, table_xml
@@ -21,9 +22,6 @@ from specwriter.render.docx_xml import bookmarked, field, paragraph, run
 
 FIRST_LIST = 10
 """Number of the first ``w:num`` that a list takes; the template owns those below."""
-
-_LINE = 90
-"""Letters of a line of text, at most."""
 
 _STYLES = {"strong": "Strong", "emphasis": "Emphasis", "blank": "Blank"}
 _LIST_STYLES = ("ListLetter", "ListRoman")
@@ -38,7 +36,7 @@ class Body:
         self._page = text_width(document)
         clauses = [clause for part in document.parts for clause in part.clauses]
         blocks = [block for clause in clauses for block in clause.blocks]
-        self._last = blocks[-1] if blocks and document.closing else None
+        self._end = last_blocks(document)
         self._captioned = {block.id for block in blocks if isinstance(block, Table | Figure)}
         ids = dict.fromkeys((*(clause.id for clause in clauses), *sorted(self._captioned)))
         self._numbers = {id: place for place, id in enumerate(ids, 1)}
@@ -54,14 +52,13 @@ class Body:
 
     def blocks(self, blocks: tuple[Block, ...]) -> list[str]:
         """Blocks that stand one below the other."""
-        around = (None, *blocks, None)
-        neighbours = zip(around, blocks, around[2:], strict=False)
-        return [self._block(block, last, following) for last, block, following in neighbours]
+        return [self._block(blocks, place) for place in range(len(blocks))]
 
-    def _block(self, block: Block, last: Block | None, following: Block | None) -> str:
-        space = _space(last, block)
-        # The closing line never stands alone on a page.
-        keep = "<w:keepNext/>" if block is self._last or _leads(block, following) else ""
+    def _block(self, blocks: tuple[Block, ...], place: int) -> str:
+        block = blocks[place]
+        space = _space(blocks[place - 1] if place else None, block)
+        kept = any(block is each for each in self._end) or stays(blocks, place)
+        keep = "<w:keepNext/>" if kept else ""
         match block:
             case Paragraph():
                 return paragraph(self.runs(block.runs), "BodyText", keep + space)
@@ -122,17 +119,6 @@ def _space(last: Block | None, block: Block) -> str:
         return '<w:spacing w:before="200"/>'
     apart = isinstance(last, ListItem) and isinstance(block, Paragraph)
     return '<w:spacing w:before="160"/>' if apart else ""
-
-
-def _leads(block: Block, following: Block | None) -> bool:
-    """True for a line that must not part from the list that it leads in.
-
-    A longer text may: kept with both its heading and its list, one office program leaves the
-    heading alone at the foot of the page.
-    """
-    if not isinstance(block, Paragraph) or not isinstance(following, ListItem):
-        return False
-    return sum(len(run.text) for run in block.runs) <= _LINE
 
 
 def list_numberings(count: int) -> str:

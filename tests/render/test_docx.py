@@ -11,7 +11,9 @@ import pytest
 from specwriter.assemble.document import Clause, Document, ListItem, Paragraph, Run, Table
 from specwriter.render import render_docx
 from specwriter.render.docx_body import Body
-from specwriter.render.docx_table import column_widths, table_xml
+from specwriter.render.docx_keep import last_blocks
+from specwriter.render.docx_table import table_xml
+from specwriter.render.docx_widths import best_widths, column_widths
 from specwriter.render.docx_xml import run
 from tests.render import word
 from tests.render.sample import JOB_TEXT, SAMPLE
@@ -263,6 +265,23 @@ def test_the_room_goes_to_the_columns_that_make_rows_tall() -> None:
     assert limit - 160 > len("42,240 SY") * 100
 
 
+def test_widths_are_exchanged_until_no_exchange_makes_the_table_lower() -> None:
+    header = ("Requirement", "Limit", "Place and time", "Judged on")
+    row = ("Groove width, South curve", "1/8 in ± 1/64 in", "[place and time]", "[statistic]")
+    made = Table(
+        id="t",
+        number=1,
+        caption="Tests",
+        header=header,
+        rows=(tuple((Run(text=cell),) for cell in row),) * 9,
+    )
+    widths, lines = best_widths(made, 8640)
+    # Head and nine rows of a line each: Arial of 9.5 points sets about two letters in 200 twips.
+    assert lines == 10
+    assert all(width - 180 >= 80 * len(cell) for width, cell in zip(widths, row, strict=True))
+    assert sum(widths) == 8640
+
+
 def _only_table(table: Table) -> ElementTree.Element:
     xml = table_xml(table, lambda runs: run("".join(each.text for each in runs)), 9360)
     return ElementTree.fromstring(f'<w:body xmlns:w="{W[1:-1]}">{xml}</w:body>')
@@ -276,3 +295,22 @@ def test_only_a_line_that_leads_in_a_list_is_kept_with_it(letters: int, kept: bo
     )
     lead, _ = Body(SAMPLE).blocks(blocks)
     assert ("<w:keepNext/>" in lead) is kept
+
+
+def test_the_first_two_and_the_last_two_items_of_a_list_stay_together() -> None:
+    lead = Paragraph(runs=(Run(text="In this order:"),))
+    items = [ListItem(runs=(Run(text=each),), label="", starts=each == "1") for each in "12345"]
+    made = Body(SAMPLE).blocks((lead, *items, lead))
+    kept = ["<w:keepNext/>" in each for each in made]
+    assert kept == [True, True, False, False, True, False, False]
+
+
+@pytest.mark.parametrize(("texts", "kept"), [(1, 2), (2, 1)])
+def test_the_last_page_holds_more_than_a_line(texts: int, kept: int) -> None:
+    before, last = (
+        replace(CLAUSES[0], id=id, blocks=(Paragraph(runs=(Run(text=id),)),) * count)
+        for id, count in (("before", 1), ("last", texts))
+    )
+    part = replace(SAMPLE.parts[0], clauses=(before, last))
+    blocks = last_blocks(replace(SAMPLE, parts=(part,), closing="End"))
+    assert blocks == (*before.blocks, *last.blocks)[-kept:]
