@@ -273,12 +273,14 @@ def test_widths_are_exchanged_until_no_exchange_makes_the_table_lower() -> None:
         number=1,
         caption="Tests",
         header=header,
-        rows=(tuple((Run(text=cell),) for cell in row),) * 9,
+        rows=(tuple((Run(kind="blank", text=cell),) for cell in row),) * 9,
     )
     widths, lines = best_widths(made, 8640)
     # Head and nine rows of a line each: Arial of 9.5 points sets about two letters in 200 twips.
     assert lines == 10
     assert all(width - 180 >= 80 * len(cell) for width, cell in zip(widths, row, strict=True))
+    # Arial Bold of that size sets "[statistic]" in 845 twips.
+    assert widths[3] - 160 >= 845
     assert sum(widths) == 8640
 
 
