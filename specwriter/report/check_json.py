@@ -1,5 +1,4 @@
-"""A check as JSON: for other programs, with keys that stay the same.from specwriter.report.unchecked import reason
-
+"""A check as JSON: for other programs, with keys that stay the same.
 
 ``format`` is 1 and grows when a key changes its meaning. Lines and columns count from 1, columns
 in characters (code points).
@@ -18,6 +17,7 @@ from specwriter.report.check_text import summary
 from specwriter.report.grouping import Told
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
+from specwriter.report.unchecked import reason
 from specwriter.report.verdict_json import standing_json, verdict_json
 from specwriter.source import Source
 
