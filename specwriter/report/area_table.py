@@ -14,9 +14,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from specwriter.quantity import Interval, show_interval_like, show_like
+from specwriter.reconcile.clash import Clash
 from specwriter.reconcile.explain_result import show_against, witness_choice
 from specwriter.reconcile.propagate import neat
-from specwriter.reconcile.verdict import AreaVerdicts, ResultCheck, Standing
+from specwriter.reconcile.requirement import and_list
+from specwriter.reconcile.verdict import AreaVerdicts, ResultCheck, Standing, Verdict
 
 Row = tuple[str, str, str, str]
 JudgedRow = tuple[str, str, str, str, str]
@@ -33,7 +35,10 @@ def rows_of(area: AreaVerdicts) -> list[Row]:
 
 
 def judged_rows_of(area: AreaVerdicts) -> list[JudgedRow]:
-    """The same rows with the verdict in two cells, the second with the choice that fails."""
+    """The same rows with the verdict in two cells.
+
+    The second names the choice that fails a result, and whatever a requirement clashes with.
+    """
     return [(*_bounds(each), *_in_full(each)) for each in _shown(area)]
 
 
@@ -75,9 +80,16 @@ def verdict_of(standing: Standing) -> str:
 
 def _in_full(standing: Standing) -> tuple[str, str]:
     outcome, behind = _judged(standing)
-    result = standing.verdict.result if standing.verdict else None
-    choice = witness_choice(result) if result and result.witness else ""
-    return outcome, f"{behind} with {choice}" if choice else behind
+    match standing.verdict:
+        case Verdict(result=ResultCheck() as result) if result.witness:
+            return outcome, f"{behind} with {witness_choice(result)}"
+        case Verdict(clash=Clash(members=members)):
+            named = [f"{each.label} {each.written}" for each in members]
+            own = f"{standing.requirement.label} {standing.requirement.written}"
+            others = [each for each in named if each != own]
+            return outcome, f"against {and_list(others)}" if others else behind
+        case _:
+            return outcome, behind
 
 
 _GIVES_ITS_REASON = ("impossible", "not assured", "idle")

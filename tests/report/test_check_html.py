@@ -125,6 +125,11 @@ def test_text_json_and_page_tell_the_same_verdicts(example: CheckResult) -> None
             assert required == squeezed(row["written"])
             assert row["verdict"].startswith(outcome)
             assert behind.startswith(row["verdict"].removeprefix(outcome).lstrip(":, "))
+            clashes = [each["clash"] for each in job["verdicts"] if each["area"] == area]
+            members = [m for each in clashes if each for m in each["requirements"]]
+            known = {f"{m['label']} {m['written']}" for m in members} - {f"{label} {required}"}
+            others = re.split(", | and ", behind.removeprefix("against "))
+            assert outcome != "impossible" or set(others) <= known
             assert allowed in text
 
 
@@ -218,6 +223,20 @@ def test_a_witness_stands_beside_the_result_that_it_fails(tmp_path: Path) -> Non
     assert row[4].startswith("0.46 mm with ")
     assert "groove width 7/64 in" in row[4]
     assert "groove depth 1/8 in" in row[4]
+
+
+def test_a_value_stated_twice_clashes_with_its_other_place(tmp_path: Path) -> None:
+    again = [{"in": "Drawing 14, note 3", "groove": {"width": "1/4 in"}}]
+    changes = {"areas.mainline.groove.width": "1/8 in", "areas.mainline.also_stated": again}
+    result = checked(tmp_path / "job.yaml", "complete/longitudinal_grooving", changes)
+
+    rows = [row for each in parsed(check_html([result])).iter("table") for row in table_of(each)]
+
+    found = {row[0]: row[4] for row in rows if "impossible" in row}
+    assert found == {
+        "groove width": "against groove width (Drawing 14, note 3) 1/4 in",
+        "groove width (Drawing 14, note 3)": "against groove width 1/8 in",
+    }
 
 
 def test_a_file_that_cannot_be_read_shows_its_faults(tmp_path: Path) -> None:
