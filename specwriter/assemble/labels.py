@@ -25,6 +25,7 @@ _WORDS = {
 }
 _KEYS = {
     "ph": "pH",
+    "existing_mri": "existing MRI",
     "from": "start",
     "to": "end",
     "per_foot": "number per foot",

@@ -13,7 +13,7 @@ from specwriter.assemble.shape import ShapeError, check_path
 from specwriter.diagnostic import Fault
 
 _BUILT = {
-    "limits_table": ("areas.*.limits", "areas.*.name"),
+    "limits_table": ("areas.*.limits", "areas.*.name", "areas.*.place"),
     "requirement_table": tuple(
         f"areas.*.{noun}" for noun in ("groove", "land", "ridge", "blade", "flush_grind")
     ),

@@ -70,7 +70,6 @@ IDLE = {
     "conditions.new_pavement": "on old pavement the strength of new concrete is no matter",
     "conditions.bridges_within": "a deck is textured here itself",
     "conditions.open_between_shifts": "no aircraft on a road",
-    "areas.first.place": "the name of the area says where it lies",
     "conditions.two_wheelers": "the sign stays until the job says that there are none",
     "settings.number_style": "a check holds the numbers of the job against it",
     "settings.page": "the paper is no text",

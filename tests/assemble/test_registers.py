@@ -339,3 +339,23 @@ def test_only_the_areas_of_the_clause_are_listed() -> None:
     (table,) = tables(made, "limits_table", textures="[longitudinal_grooving]")
 
     assert [row[0] for row in rows(table)] == ["South curve"]
+
+
+@pytest.mark.parametrize(
+    ("place", "name", "told"),
+    [
+        ("roadway", "Mill Road", []),
+        ("ramp", "Exit 2 ramp", []),
+        ("bridge_deck", "Mill Road", ["bridge deck"]),
+        ("shoulder", "Mill Road", ["shoulder"]),
+    ],
+)
+def test_the_place_of_an_area_is_told_where_its_name_does_not(
+    place: str, name: str, told: list[str]
+) -> None:
+    (table,) = tables(
+        job("diamond_grinding", {f"{AREA}.place": place, f"{AREA}.name": name}), "limits_table"
+    )
+
+    assert [head.lower() for head in table.header[1:-6]] == ["place"] * len(told)
+    assert [row[1:-6] for row in rows(table)] == [told]

@@ -8,6 +8,7 @@ from specwriter.assemble.document import Table
 from specwriter.assemble.page import Page, Phrase, blank, plain
 from specwriter.assemble.registers.cells import NONE, Row, key, table, value
 from specwriter.assemble.view import Many, Value, View
+from specwriter.assemble.wording import in_words
 from specwriter.quantity import UNITS, Unit, show
 
 _HEADER = ("Area", "Roadway", "Lanes", "From", "To", "Width")
@@ -15,6 +16,7 @@ _HEADER = ("Area", "Roadway", "Lanes", "From", "To", "Width")
 
 def limits_table(areas: Many, page: Page) -> tuple[Table, ...]:
     """One row a stretch; the plan area is length times width, for information only."""
+    placed = any(_untold(area) for area in areas)
     unit = UNITS["SY" if page.job.project.governing_units == "us" else "m2"]
     rows: list[Row] = []
     total = Fraction(0)
@@ -23,11 +25,25 @@ def limits_table(areas: Many, page: Page) -> tuple[Table, ...]:
             plan = stretch and plan_area(stretch)
             total += plan or 0
             shown = plain(_whole(plan, unit)) if plan else NONE
-            rows.append([*_stretch(area, stretch, page), shown])
+            name, *where = _stretch(area, stretch, page)
+            place = [in_words(area.read("place"))] * placed
+            rows.append([name, *place, *where, shown])
+    header = (*_HEADER[:1], *(["Place"] * placed), *_HEADER[1:], "Plan area")
     if total and len(rows) > 1:
-        rows.append([plain("Total"), *([plain("")] * 5), plain(_whole(total, unit))])
-    header = (*_HEADER, "Plan area")
+        between = [plain("")] * (len(header) - 2)
+        rows.append([plain("Total"), *between, plain(_whole(total, unit))])
     return (table(page, "limits_table", "Limits of the work", header, rows),)
+
+
+def _untold(area: View) -> bool:
+    """Whether nothing that the table says of an area tells what kind of surface it is.
+
+    A surface of which nothing else is said lies in a roadway.
+    """
+    place = in_words(area.read("place")).text
+    roadways = [key(stretch, "roadway") for stretch in area.read("limits") or ()]
+    told = " ".join(name.text for name in (key(area, "name"), *roadways)).lower()
+    return place != "roadway" and place not in told
 
 
 def _whole(area: Fraction, unit: Unit) -> str:
