@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
+from itertools import groupby
 from typing import Literal, NoReturn
 
 from markdown_it import MarkdownIt
@@ -241,9 +242,9 @@ class _Reader:
 def _joined(runs: list[Run]) -> list[Run]:
     """Neighbouring runs of one kind made into one."""
     made: list[Run] = []
-    for run in runs:
-        if made and made[-1].kind == run.kind and run.kind not in ("blank", "reference"):
-            made[-1] = replace(made[-1], text=made[-1].text + run.text)
+    for kind, group in groupby(runs, key=lambda run: run.kind):
+        if kind in ("blank", "reference"):
+            made += group
         else:
-            made.append(run)
+            made.append(Run(text=plain_text(tuple(group)), kind=kind))
     return made
