@@ -9,7 +9,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.room import room
-from specwriter.reconcile.solve import connected, is_refuted, seems_solvable, solve
+from specwriter.reconcile.solve import Standing, is_refuted, solve, standing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,52 +63,54 @@ def search(requirements: Sequence[Requirement], relations: Sequence[Relation]) -
     """Every clash that is not explained by one found before, and what is left."""
     found: list[Clash] = []
     left = list(requirements)
-    while is_refuted(left, relations):
-        members = _smallest(left, relations)
-        found.append(_clash(members, relations))
-        left = _without_one(left, members, relations)
-    decided = seems_solvable(left, relations, exact=False) or (
-        solve(left, relations).solution is not None
-    )
+    now = standing(left, relations)
+    while now == "refuted":
+        members, is_smallest = _smallest(left, relations)
+        found.append(_clash(members, relations, is_smallest))
+        left, now = _without_one(left, members, relations)
+    decided = now == "met" or _can_be_met(left, relations)
     return Findings(clashes=tuple(found), left=tuple(left), decided=decided)
 
 
 def _smallest(
     requirements: Sequence[Requirement], relations: Sequence[Relation]
-) -> list[Requirement]:
-    """Drop one requirement after the other while the rest stays refuted."""
-    kept = list(requirements)
+) -> tuple[list[Requirement], bool]:
+    """Drop one requirement after the other while the rest stays refuted.
+
+    And whether a choice is found without each of those that stay: it meets more than the rest of
+    the smallest set.
+    """
+    kept, undecided = list(requirements), list[Requirement]()
     for each in requirements:
-        fewer = [one for one in kept if one is not each]
-        if is_refuted(fewer, relations):
+        fewer = _without(kept, each)
+        now = standing(fewer, relations)
+        if now == "refuted":
             kept = fewer
-    return kept
+        elif now == "open":
+            undecided.append(each)
+    return kept, all(_can_be_met(_without(kept, each), relations) for each in undecided)
 
 
 def _without_one(
     left: Sequence[Requirement], members: Sequence[Requirement], relations: Sequence[Relation]
-) -> list[Requirement]:
+) -> tuple[list[Requirement], Standing]:
     """Take out the member whose absence settles most; one that settles all is preferred."""
     for each in members:
-        rest = [one for one in left if one is not each]
-        if not is_refuted(rest, relations):
-            return rest
-    return [one for one in left if one is not members[0]]
+        rest = _without(left, each)
+        if (now := standing(rest, relations)) != "refuted":
+            return rest, now
+    return _without(left, members[0]), "refuted"
 
 
-def _clash(members: list[Requirement], relations: Sequence[Relation]) -> Clash:
+def _clash(members: list[Requirement], relations: Sequence[Relation], is_smallest: bool) -> Clash:
     used = _fewest(members, relations)
     moves = tuple(
         Move(member=each, to=to)
         for each in members
-        if (to := room(each, [one for one in members if one is not each], used))
-        and not each.reading.within(to)
+        if (to := room(each, _without(members, each), used)) and not each.reading.within(to)
     )
     return Clash(
-        members=tuple(members),
-        relations=tuple(used),
-        moves=moves,
-        is_smallest=all(_can_be_met(_without(members, each), relations) for each in members),
+        members=tuple(members), relations=tuple(used), moves=moves, is_smallest=is_smallest
     )
 
 
@@ -117,11 +119,8 @@ def _without(members: Sequence[Requirement], member: Requirement) -> list[Requir
 
 
 def _can_be_met(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> bool:
-    """True when a choice that meets them all is found."""
-    used = connected((each.variable for each in requirements), relations)
-    return seems_solvable(requirements, used, exact=False) or (
-        solve(requirements, used).solution is not None
-    )
+    """True when a choice that meets them all is found by exact arithmetic."""
+    return solve(requirements, relations).solution is not None
 
 
 def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> list[Relation]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 from math import ceil, floor
@@ -11,6 +12,7 @@ from math import ceil, floor
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.shape import in_floats
 from specwriter.reconcile.variables import is_whole
 
 STEPS = 40
@@ -29,13 +31,18 @@ FAR = Fraction(1000)
 def rough(box: Box) -> Box:
     """The box in floating point: ten times as fast to narrow, and widened at each step so that
     nothing is lost. What it proves is proved; a solution in it is one within 1e-11."""
-    return {
-        name: Interval(
-            None if each.low is None else float(each.low),  # type: ignore[arg-type]
-            None if each.high is None else float(each.high),  # type: ignore[arg-type]
-        )
-        for name, each in box.items()
-    }
+    return {name: in_floats(each) for name, each in box.items()}
+
+
+@lru_cache(maxsize=2048)
+def _floating(relation: Relation) -> Relation:
+    """The relation with numbers in floating point: mixed with fractions they are as slow."""
+    return replace(relation, shape=relation.shape.floating())
+
+
+@lru_cache(maxsize=256)
+def _all_floating(relations: tuple[Relation, ...]) -> tuple[Relation, ...]:
+    return tuple(_floating(each) for each in relations)
 
 
 def is_rough(box: Box) -> bool:
@@ -71,17 +78,20 @@ def propagate(
     """
     if box is None:
         return None
-    now = dict(box)
-    users = users_of(tuple(relations))
-    waiting = deque(relations if changed is None else users.get(changed, ()))
+    used, anything = tuple(relations), ANY
+    if is_rough(box):
+        used, anything = _all_floating(used), in_floats(ANY)
+    users = users_of(used)
+    now = dict.fromkeys(users, anything) | box
+    waiting = deque(used if changed is None else users.get(changed, ()))
     queued = {id(each) for each in waiting}
-    left = STEPS * len(relations)
+    left = STEPS * len(used)
     while waiting and left > 0:
         left -= 1
         relation = waiting.popleft()
         queued.discard(id(relation))
         for variable in relation.variables:
-            before = now.get(variable, ANY)
+            before = now[variable]
             found = relation.shape.narrow(now, variable)
             if before.within(found):
                 continue
@@ -143,10 +153,10 @@ def _short(interval: Interval) -> Interval:
 
 def whole_numbers(interval: Interval) -> Interval:
     """The whole numbers of an interval."""
-    low, high = interval.low, interval.high
+    low, high = interval
     return Interval(
-        None if low is None else Fraction(ceil(low)),
-        None if high is None else Fraction(floor(high)),
+        None if low is None else type(low)(ceil(low)),
+        None if high is None else type(high)(floor(high)),
     )
 
 
@@ -163,7 +173,7 @@ def _is_worth(before: Interval, after: Interval) -> bool:
     if before.high is None or after.high is None or before.low is None or after.low is None:
         if (before.high is None) != (after.high is None):
             return True
-        moved = (after.low or Fraction(0)) - (before.low or Fraction(0))
-        return moved * _WORTH > abs(after.low or Fraction(0))
+        low = after.low or 0
+        return (low - (before.low or 0)) * _WORTH > abs(low)
     width = before.high - before.low
     return (width - (after.high - after.low)) * _WORTH > width

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from itertools import product
 from typing import Any, Literal, Protocol
@@ -39,6 +39,10 @@ class Shape(Protocol):
 
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """All values of ``variable`` that the others' intervals leave open, or more."""
+        ...
+
+    def floating(self) -> Shape:
+        """The same with its own numbers in floating point."""
         ...
 
 
@@ -84,6 +88,11 @@ class Linear:
         ends = (low, high) if own > 0 else (high, low)
         return Interval(*(None if end is None else end / own for end in ends))
 
+    def floating(self) -> Linear:
+        """The same sum with factors and span in floating point."""
+        factors = {name: float(factor) for name, factor in self.factors.items()}
+        return Linear(factors, in_floats(self.span))  # type: ignore[arg-type]
+
 
 @dataclass(frozen=True, slots=True)
 class Reciprocal:
@@ -110,10 +119,14 @@ class Reciprocal:
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """One over the other."""
         other = box.get(self.length if variable == self.count else self.count, ANY)
-        if other == ZERO:
+        if other.is_point and not other.low:
             return NOTHING
         low = Fraction(0) if other.high is None else 1 / other.high if other.high > 0 else None
         return Interval(low, 1 / other.low if other.low else None)
+
+    def floating(self) -> Reciprocal:
+        """The same: it has no number of its own."""
+        return self
 
 
 Values = Mapping[str, Any]
@@ -178,6 +191,10 @@ class Function:
             self._input(variable, least if rising else most, others, signs, rising, min),
             self._input(variable, most if rising else least, others, signs, not rising, max),
         )
+
+    def floating(self) -> Function:
+        """The same with its scatter in floating point."""
+        return replace(self, scatter=float(self.scatter))  # type: ignore[arg-type]
 
     def _divides_by_nothing(self, inputs: Mapping[str, Interval]) -> bool:
         """True for a point at which there is no value: a pattern of grooves without a spacing."""
@@ -244,6 +261,19 @@ class Between:
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """What both bounds leave."""
         return self.least.narrow(box, variable).meet(self.most.narrow(box, variable))
+
+    def floating(self) -> Between:
+        """Both bounds in floating point."""
+        return Between(self.least.floating(), self.most.floating())
+
+
+def in_floats(interval: Interval) -> Interval:
+    """The interval with its ends in floating point."""
+    low, high = interval
+    return Interval(
+        None if low is None else float(low),  # type: ignore[arg-type]
+        None if high is None else float(high),  # type: ignore[arg-type]
+    )
 
 
 def is_settled(interval: Interval) -> bool:

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
+from typing import Literal
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.implied import clashing_sum, with_implied
@@ -35,6 +36,8 @@ FIXES = 60
 """Of these, the ones spent on looking for a solution in one box."""
 
 Point = Mapping[str, Fraction]
+Standing = Literal["met", "refuted", "open"]
+"""A choice is found; none is possible; or neither is decided."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,10 +86,16 @@ def is_refuted(requirements: Sequence[Requirement], relations: Sequence[Relation
 
     Where floating point finds a choice that meets them all, no proof is looked for.
     """
+    return standing(requirements, relations) == "refuted"
+
+
+def standing(requirements: Sequence[Requirement], relations: Sequence[Relation]) -> Standing:
+    """Whether the requirements, with their rounding granted, can be met; tried in floats first."""
     used = connected((each.variable for each in requirements), relations)
     if seems_solvable(requirements, used, exact=False):
-        return False
-    return _Search(used).decide(box_of(requirements), seeks=False).refuted
+        return "met"
+    answer = _Search(used).decide(box_of(requirements), seeks=False)
+    return "refuted" if answer.refuted else "open" if answer.solution is None else "met"
 
 
 def connected(variables: Iterable[str], relations: Sequence[Relation]) -> tuple[Relation, ...]:
