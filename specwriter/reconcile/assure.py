@@ -46,10 +46,10 @@ class Rest:
         start = box_of(self.requirements, exact=self.exact)
         return None if start is None else {**start, **self.held}
 
-    def answer(self, held: Mapping[str, Interval]) -> Answer:
+    def answer(self, held: Mapping[str, Interval], *, proves: bool = True) -> Answer:
         """Whether a choice obeys the rest with some variables held."""
         both = {**self.held, **held}
-        return solve(self.requirements, self.relations, exact=self.exact, held=both)
+        return solve(self.requirements, self.relations, exact=self.exact, held=both, proves=proves)
 
     def with_one(self, old: Requirement, new: Requirement) -> Rest:
         """The same with one requirement in another's place."""
@@ -180,7 +180,7 @@ def _failing(
         hair = abs(end) * HAIR
         near = Interval(end - hair, end) if side > 0 else Interval(end, end + hair)
         for worst in (Interval(end, end), near):
-            found = rest.answer({variable: worst}).solution
+            found = rest.answer({variable: worst}, proves=False).solution
             if found is not None:
                 return found, False
     beyond_it = rest.answer({variable: beyond(side, limit)})
@@ -204,7 +204,7 @@ def _cornered(variable: str, rest: Rest, side: int, found: Point) -> Point:
     held = {name: Interval(end, end) for name, end in ends.items() if end is not None}
     reached = found[variable]
     held[variable] = Interval(None, reached) if side < 0 else Interval(reached, None)
-    return rest.answer(held).solution or found
+    return rest.answer(held, proves=False).solution or found
 
 
 def _end_beside(value: Fraction, interval: Interval) -> Fraction | None:

@@ -93,9 +93,9 @@ def propagate(
         for variable in relation.variables:
             before = now[variable]
             found = relation.shape.narrow(now, variable)
-            if before.within(found):
+            if before.within(found) or before.within(found := _short(found)):
                 continue
-            after = before.meet(_short(found))
+            after = before.meet(found)
             if is_whole(variable):
                 after = whole_numbers(after)
             if after.is_empty or (after.low or 0) > _LARGEST:
@@ -173,7 +173,7 @@ def _is_worth(before: Interval, after: Interval) -> bool:
     if before.high is None or after.high is None or before.low is None or after.low is None:
         if (before.high is None) != (after.high is None):
             return True
-        low = after.low or 0
-        return (low - (before.low or 0)) * _WORTH > abs(low)
+        low, was = after.low or Fraction(0), before.low or Fraction(0)
+        return (low - was) * _WORTH > abs(low)
     width = before.high - before.low
     return (width - (after.high - after.low)) * _WORTH > width

@@ -32,6 +32,8 @@ from specwriter.reconcile.variables import is_outcome, is_whole
 
 BUDGET = 400
 """Propagations spent on one question before it is left undecided."""
+_HALVINGS = 60
+"""Parts looked at in floating point before fractions are begun with."""
 FIXES = 60
 """Of these, the ones spent on looking for a solution in one box."""
 
@@ -54,10 +56,12 @@ def solve(
     *,
     exact: bool = False,
     held: Mapping[str, Interval] | None = None,
+    proves: bool = True,
 ) -> Answer:
     """Whether some choice of values meets all requirements and relations.
 
-    ``exact`` grants no rounding; ``held`` narrows variables further.
+    ``exact`` grants no rounding; ``held`` narrows variables further. Without ``proves`` a choice
+    is looked for and no proof that there is none.
     """
     box = box_of(requirements, exact=exact)
     used = connected({*(each.variable for each in requirements), *(held or ())}, relations)
@@ -67,7 +71,7 @@ def solve(
             box[name] = whole_numbers(own) if is_whole(name) else own
         if any(each.is_empty for each in box.values()):
             box = None
-    return _Search(used).decide(box)
+    return _Search(used).decide(box, proves=proves)
 
 
 def seems_solvable(
@@ -155,7 +159,7 @@ class _Search:
         ]
         self.left = BUDGET
 
-    def decide(self, start: Box | None, *, seeks: bool = True) -> Answer:
+    def decide(self, start: Box | None, *, seeks: bool = True, proves: bool = True) -> Answer:
         """The whole box first; then, with what its relations imply, one half after the other.
 
         Without ``seeks`` no solution is looked for in the whole box, as where floating point has
@@ -165,11 +169,11 @@ class _Search:
         if box is None:
             return Answer(refuted=True)
         point = self._found_near(box) if seeks else None
-        if point is not None or is_rough(box):
+        if point is not None or is_rough(box) or not proves:
             return Answer(solution=point)
         self.relations = with_implied(box, self.relations)
         box = bounded(self._narrow(box), self.relations)
-        if box is None:
+        if box is None or self._is_emptied(rough(box)):
             return Answer(refuted=True)
         whole, boxes = box, [box]
         while boxes and self.left > 0:
@@ -183,6 +187,21 @@ class _Search:
                 return Answer()
             boxes += halves
         return Answer(refuted=not boxes)
+
+    def _is_emptied(self, start: Box) -> bool:
+        """True when halving in floating point, which costs a tenth, refutes every part."""
+        boxes: list[Box | None] = [start]
+        for _ in range(_HALVINGS):
+            if not boxes:
+                return True
+            box = propagate(boxes.pop(), self.relations)
+            if box is None:
+                continue
+            halves = _halves(box, start, self.bent)
+            if not halves:
+                return False
+            boxes += halves
+        return not boxes
 
     def _found_near(self, box: Box) -> Point | None:
         return self._point_of(box, FIXES) or self._point_of(self._near(box), FIXES)
@@ -250,11 +269,12 @@ def _halves(box: Box, whole: Box, names: Iterable[str]) -> list[Box]:
     if not shares.get(name):
         return []
     low, high = box.get(name, ANY)
-    low = low or Fraction(0)
+    low = low or type(high or low or Fraction())(0)
     middle = 2 * low if high is None else (low + high) / 2
     above = middle
     if is_whole(name):
-        middle, above = Fraction(floor(middle)), Fraction(floor(middle) + 1)
+        middle = type(middle)(floor(middle))
+        above = middle + 1
     return [{**box, name: Interval(low, middle)}, {**box, name: Interval(above, high)}]
 
 
