@@ -177,12 +177,13 @@ def _failing(
 ) -> tuple[Point | None, bool]:
     """A choice that fails the limit, the worst one where it is found; or a proof of none."""
     if end is not None:
-        hair = abs(end) * HAIR
-        near = Interval(end - hair, end) if side > 0 else Interval(end, end + hair)
-        for worst in (Interval(end, end), near):
-            found = rest.answer({variable: worst}, proves=False).solution
-            if found is not None:
-                return found, False
+        found = rest.answer({variable: Interval(end, end)}, proves=False).solution
+        if found is None and end:
+            hair = abs(end) * HAIR
+            near = Interval(end - hair, end) if side > 0 else Interval(end, end + hair)
+            found = rest.answer({variable: near}).solution
+        if found is not None:
+            return found, False
     beyond_it = rest.answer({variable: beyond(side, limit)})
     return beyond_it.solution, beyond_it.refuted
 

@@ -28,11 +28,8 @@ def room(
     def ask(held: Interval) -> Answer:
         return solve(others, known, exact=exact, held={name: held})
 
-    sides = [
-        Interval(_reached(name, side, side.low, ask), _reached(name, side, side.high, ask))
-        for side in _beside(found.left.get(name, ANY), member.reading)
-    ]
-    open_ = [each for each in sides if not ask(each).refuted]
+    sides = _beside(found.left.get(name, ANY), member.reading)
+    open_ = [to for side in sides if (to := _built(name, side, ask)) is not None]
     return min(open_, key=lambda each: _apart(each, member.reading), default=None)
 
 
@@ -54,12 +51,22 @@ def _apart(one: Interval, other: Interval) -> Fraction:
     return max(gaps, default=Fraction(0))
 
 
-def _reached(name: str, to: Interval, end: Fraction | None, ask: Ask) -> Fraction | None:
-    """The value nearest to an end of the range that can be built; the end, if none is found."""
+def _built(name: str, side: Interval, ask: Ask) -> Interval | None:
+    """The part of a range whose ends can be built; ``None`` where nothing in it can be."""
+    ends = [_reached(name, side, end, ask) for end in side]
+    to = Interval(*(end for end, _ in ends))
+    return to if any(built for _, built in ends) or not ask(to).refuted else None
+
+
+def _reached(
+    name: str, to: Interval, end: Fraction | None, ask: Ask
+) -> tuple[Fraction | None, bool]:
+    """The value nearest to an end of the range that can be built, and whether one was found; the
+    end, if none is."""
     if not end:
-        return end
+        return end, False
     near = Interval(end - abs(end) * HAIR, end + abs(end) * HAIR)
     if ask(near.meet(to)).solution is not None:
-        return end
+        return end, True
     point = ask(to).solution
-    return end if point is None else approached(name, point, end, ask)[0][name]
+    return (end, False) if point is None else (approached(name, point, end, ask)[0][name], True)
