@@ -43,6 +43,11 @@ _NUMBER = re.compile(
 )
 
 
+_OF_AREA = "areas.*."
+_LAID_OVER = f"{_OF_AREA}conditions."
+"""What an area says of its site lies over what the contract says: reading one reads the other."""
+
+
 def review(clauses: Iterable[LibraryClause]) -> tuple[Fault, ...]:
     """What a clause declares and never uses, and numbers that are written into its text."""
     return tuple(
@@ -83,7 +88,8 @@ def _reads(clause: LibraryClause) -> set[str]:
     body = subset.check(clause.body, [figure.name for figure in clause.fixed]).reads
     when = subset.check(condition(clause.when)).reads if clause.when else set()
     built = {path for name in body for path in _BUILT.get(name, ())}
-    return (body | when) - _WHOLE | built
+    read = (body | when) - _WHOLE | built
+    return read | {each.removeprefix(_OF_AREA) for each in read if each.startswith(_LAID_OVER)}
 
 
 def _meet(declared: str, read: str) -> bool:
