@@ -89,7 +89,7 @@ def test_an_added_area_is_one_change() -> None:
 
     (change,) = compare(build_job(data), edition(GROOVING)).changes
 
-    written = "deck: longitudinal grooving, bridge deck, 60 values"
+    written = "deck: longitudinal grooving, bridge deck, 66 values"
     assert told(change) == ("added", "area", None, written)
 
 
