@@ -56,6 +56,12 @@ class Step:
         return self.kind in CUTTING
 
 
+def done(job: Job) -> set[str]:
+    """The kinds of work of the job: what makes its textures, and what its sequence names."""
+    made = {kind for area in job.areas.values() for kind in MAKES[area.texture]}
+    return made | {step.kind for step in steps(job)}
+
+
 def steps(job: Job) -> Iterator[Step]:
     """The steps of the job, in their order."""
     for number, words in enumerate(job.sequence):

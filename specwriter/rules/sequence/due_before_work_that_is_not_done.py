@@ -27,7 +27,7 @@ from collections.abc import Iterator
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.rules.rule import Rule, evidence
-from specwriter.rules.steps import MAKES, steps
+from specwriter.rules.steps import done
 
 RULE = Rule(
     title="the submittal is due before work that is not done",
@@ -38,13 +38,11 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each submittal due before a cut that the job does not have."""
-    done = {step.kind for step in steps(job)} | {
-        kind for area in job.areas.values() for kind in MAKES[area.texture]
-    }
+    present = done(job)
     for each in job.submittals.values():
         event = (each.due_before or "").lower()
         named = {kind for kind in ("grinding", "grooving") if kind[:5] in event}
-        if not named or named & done:
+        if not named or named & present:
             continue
         says = f"It is due before {each.due_before}, and the job has no {' or '.join(named)}."
         at = [evidence(each, "due_before", "due before")]
