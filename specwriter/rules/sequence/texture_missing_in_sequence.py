@@ -5,7 +5,9 @@ Looks at
 
 Why it matters
     The sequence tells the contractor what comes when, and ties tests, sealing and marking to it.
-    A texture that is not in it can be cut at any time, also after the markings.
+    A texture that is not in it can be cut at any time, also after the markings. The next
+    generation concrete surface is ground flush before it is grooved; grooves alone leave the old
+    surface between them.
 
 Conflict
     sequence: [slab repairs, joint sealing, marking]
@@ -39,14 +41,16 @@ RULE = Rule(
 
 
 def check(job: Job) -> Iterator[Finding]:
-    """One finding for each area whose texture no step of the sequence cuts."""
+    """One finding for each area whose texture, or the grinding of it, no step cuts."""
     kinds = {step.kind for step in steps(job)}
     first = next(iter(steps(job)))
     for area in job.areas.values():
-        if kinds & {"texturing", *MAKES[area.texture]}:
+        work = MAKES[area.texture][0]
+        if kinds & {"texturing", work}:
             continue
+        lost = work if kinds & {*MAKES[area.texture]} else words(area.texture)
         says = f"The order of the work has {len(job.sequence)} steps, and none is the " + (
-            f"{words(area.texture)} of this area."
+            f"{lost} of this area."
         )
         at = [evidence(area, "texture", "texture"), first.evidence]
-        yield RULE.finding(area, says, at, (f"name {MAKES[area.texture][0]} in the sequence",))
+        yield RULE.finding(area, says, at, (f"name {work} in the sequence",))

@@ -4,8 +4,9 @@ Looks at
     The sensor and the instrument.
 
 Why it matters
-    A profilograph, a straightedge or a levelling rod carries no laser. One of the two was left
-    over from another contract, and nobody can tell which instrument is to come.
+    A profilograph, a straightedge or a levelling rod carries no laser, and a walking profiler
+    normally stands on feet or wheels and reads their inclination. One of the two was left over
+    from another contract, and nobody can tell which instrument is to come.
 
 Conflict
     areas.mainline.smoothness.index: PI
@@ -19,10 +20,12 @@ Settled
     areas.mainline.smoothness.instrument: profilograph
 
 How to settle it
-    Take the sensor out, or name the profiler that carries it.
+    Take the sensor out, or name the profiler that carries it. Accept the finding for a laser
+    that is pushed at walking speed.
 
 Sources
     ASTM E1274-03(2012), scope 1.1: a profilograph is an articulated frame on wheels
+    FHWA-HRT-05-054, chapter 6, 2005: the walking device is an inclinometer
     AASHTO R 56-14(2018): line lasers are sensors of inertial profilers
 """
 
@@ -43,7 +46,7 @@ RULE = Rule(
     quiet_after=("index-instrument", "sensor-on-longitudinal-texture"),
 )
 
-_WITHOUT = ("profilograph", "straightedge", "rod_and_level")
+_WITHOUT = ("profilograph", "straightedge", "rod_and_level", "walking_profiler")
 
 
 def check(job: Job) -> Iterator[Finding]:
