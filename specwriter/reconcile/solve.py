@@ -32,8 +32,6 @@ from specwriter.reconcile.variables import is_outcome, is_whole
 
 BUDGET = 400
 """Propagations spent on one question before it is left undecided."""
-_HALVINGS = 60
-"""Parts looked at in floating point before fractions are begun with."""
 FIXES = 60
 """Of these, the ones spent on looking for a solution in one box."""
 
@@ -173,7 +171,7 @@ class _Search:
             return Answer(solution=point)
         self.relations = with_implied(box, self.relations)
         box = bounded(self._narrow(box), self.relations)
-        if box is None or self._is_emptied(rough(box)):
+        if box is None:
             return Answer(refuted=True)
         whole, boxes = box, [box]
         while boxes and self.left > 0:
@@ -187,21 +185,6 @@ class _Search:
                 return Answer()
             boxes += halves
         return Answer(refuted=not boxes)
-
-    def _is_emptied(self, start: Box) -> bool:
-        """True when halving in floating point, which costs a tenth, refutes every part."""
-        boxes: list[Box | None] = [start]
-        for _ in range(_HALVINGS):
-            if not boxes:
-                return True
-            box = propagate(boxes.pop(), self.relations)
-            if box is None:
-                continue
-            halves = _halves(box, start, self.bent)
-            if not halves:
-                return False
-            boxes += halves
-        return not boxes
 
     def _found_near(self, box: Box) -> Point | None:
         return self._point_of(box, FIXES) or self._point_of(self._near(box), FIXES)
@@ -269,12 +252,11 @@ def _halves(box: Box, whole: Box, names: Iterable[str]) -> list[Box]:
     if not shares.get(name):
         return []
     low, high = box.get(name, ANY)
-    low = low or type(high or low or Fraction())(0)
+    low = low or Fraction(0)
     middle = 2 * low if high is None else (low + high) / 2
     above = middle
     if is_whole(name):
-        middle = type(middle)(floor(middle))
-        above = middle + 1
+        middle, above = Fraction(floor(middle)), Fraction(floor(middle) + 1)
     return [{**box, name: Interval(low, middle)}, {**box, name: Interval(above, high)}]
 
 
