@@ -40,6 +40,7 @@ def _figure(figure: Figure, source: Source) -> dict[str, Any]:
     return {
         "slug": figure.slug,
         "area": figure.area,
+        "alternative": figure.alternative,
         "title": figure.title,
         "value": figure.value,
         "low": _number(figure.low),

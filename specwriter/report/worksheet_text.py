@@ -6,7 +6,7 @@
        p = core + spacer
        job.yaml:40:13   blade core   0.105 in
        job.yaml:41:15   spacer       0.110 in
-       Source: geometry.
+       Source: geometry. Valid: always.
 """
 
 from __future__ import annotations
@@ -17,7 +17,6 @@ from specwriter.report.fault_text import fault_text
 from specwriter.report.sentences import INDENT, WIDTH, counted, wrapped
 from specwriter.report.worksheet_result import WorksheetResult
 from specwriter.source import Source
-from specwriter.trade.formula import ALWAYS
 from specwriter.worksheet import Figure, Waiting, Worksheet
 
 NOTICE = (
@@ -41,16 +40,16 @@ def worksheet_text(result: WorksheetResult) -> str:
 
 
 def _figures(source: Source, worksheet: Worksheet) -> Iterator[str]:
-    area: str | None = ""
+    heading = ""
     for figure in worksheet.figures:
-        if figure.area != area:
-            area = figure.area
-            yield _heading(area)
+        if heading != (heading := _heading(figure)):
+            yield heading
         yield "\n".join(_figure(source, figure))
 
 
-def _heading(area: str | None) -> str:
-    title = f"AREA {area}" if area else "THE WHOLE JOB"
+def _heading(figure: Figure) -> str:
+    title = f"AREA {figure.area}" if figure.area else "THE WHOLE JOB"
+    title += f", ALTERNATIVE {figure.alternative}" if figure.alternative else ""
     return f"{title}\n{'=' * len(title)}"
 
 
@@ -63,8 +62,7 @@ def _figure(source: Source, figure: Figure) -> Iterator[str]:
         yield figure.title + figure.value.rjust(room)
     yield wrapped(figure.formula)
     yield from _inputs(source, figure)
-    valid = "" if figure.validity == ALWAYS else f" Valid: {figure.validity}."
-    yield wrapped(f"Source: {figure.source}.{valid}")
+    yield wrapped(f"Source: {figure.source}. Valid: {figure.validity}.")
     if figure.note:
         yield wrapped(f"Note: {figure.note}.")
 
@@ -85,6 +83,7 @@ def _waiting(worksheet: Worksheet) -> Iterator[str]:
 
 def _wait(each: Waiting) -> str:
     where = f" in {each.area}" if each.area else ""
+    where += f", alternative {each.alternative}" if each.alternative else ""
     return wrapped(f"{each.title}{where}: {each.because}.", "", INDENT)
 
 

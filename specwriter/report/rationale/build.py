@@ -80,9 +80,10 @@ def _calculation(number: int, figure: Figure) -> tuple[str, ...]:
         f" Valid: {figure.validity}." if figure.validity not in ("", "always") else ""
     )
     note = f" {figure.note}" if figure.note else ""
+    of = f" (alternative {figure.alternative})" if figure.alternative else ""
     return (
         str(number),
-        f"{figure.title}: {figure.value}",
+        f"{figure.title}{of}: {figure.value}",
         f"{figure.formula}: {inputs}",
         source + note,
     )
