@@ -1,6 +1,17 @@
 """Documents somebody else may have written → blocks of text, with what the file says of them."""
 
-from specwriter.reading.block import Block, Cell, Margin, Paragraph, Piece, Row, State, Table, Text
+from specwriter.reading.block import (
+    Block,
+    Cell,
+    Margin,
+    Paragraph,
+    Piece,
+    Row,
+    State,
+    Table,
+    Text,
+    with_plain_hyphens,
+)
 from specwriter.reading.fault import ReadingFault
 from specwriter.reading.inside import JobInside, job_inside, provision_lines
 from specwriter.reading.plain import read_plain
@@ -22,4 +33,5 @@ __all__ = [
     "provision_lines",
     "read_plain",
     "read_word",
+    "with_plain_hyphens",
 ]

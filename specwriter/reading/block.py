@@ -14,6 +14,8 @@ State = Literal["kept", "inserted", "deleted"]
 OBJECT = "\ufffc"
 """Stands in the text for a picture or another thing that is no text."""
 
+_HYPHENS = str.maketrans("\u2011\u2212", "--")
+"""Kept in the pieces, since a redline gives them back; in what is read and compared a hyphen."""
 
 _EQUATION = re.compile(r"<m:t(?:\s[^>]*)?>([^<]*)</m:t>")
 _DESCRIPTION = re.compile(r'\bdescr="([^"]*)"')
@@ -55,7 +57,7 @@ class Piece:
     def shown(self) -> str:
         """The text; for a picture its description in brackets, for an equation its letters."""
         if not self.thing:
-            return self.text
+            return with_plain_hyphens(self.text)
         if "noteReference" in self.thing:
             return "[note]"
         if words := "".join(_EQUATION.findall(self.thing)):
@@ -90,7 +92,7 @@ class Paragraph:
     @property
     def text(self) -> str:
         """The text without the number before it."""
-        return "".join(piece.text for piece in self.pieces)
+        return with_plain_hyphens("".join(piece.text for piece in self.pieces))
 
     @property
     def shown(self) -> str:
@@ -184,6 +186,11 @@ class Text:
     tracked: bool = False
     section: str = ""
     namespaces: Mapping[str, str] = field(default_factory=dict)
+
+
+def with_plain_hyphens(text: str) -> str:
+    """The text with a minus or a hyphen without break as a plain one; no place in it moves."""
+    return text if text.isascii() else text.translate(_HYPHENS)
 
 
 def paragraphs(blocks: tuple[Block, ...]) -> Iterator[Paragraph]:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from specwriter.assemble.document import Run, Table
 from specwriter.render.docx_page import INDENT
 from specwriter.render.docx_widths import best_widths
-from specwriter.render.docx_xml import paragraph, run, xml_text
+from specwriter.render.docx_xml import paragraph, run, unbroken, xml_text
 
 _MANY_COLUMNS = 6
 _SHORT = 17
@@ -32,7 +33,7 @@ def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str], page: int) -
     rows = [
         # The first two rows stay together, and the last two.
         _row(
-            [runs(cell) for cell in row],
+            [runs(tuple(map(_unbroken, cell))) for cell in row],
             widths,
             "TableText",
             keep=place < last and (short or place in (0, last - 1)),
@@ -44,6 +45,10 @@ def table_xml(table: Table, runs: Callable[[tuple[Run, ...]], str], page: int) -
         f"<w:tbl>{_properties(table, room)}<w:tblGrid>{grid}</w:tblGrid>"
         f"{head}{''.join(rows)}</w:tbl>"
     )
+
+
+def _unbroken(each: Run) -> Run:
+    return replace(each, text=unbroken(each.text)) if "-" in each.text else each
 
 
 def _properties(table: Table, room: int) -> str:

@@ -9,6 +9,9 @@ from xml.sax.saxutils import escape, unescape
 _FORBIDDEN = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 _TEXT = re.compile("<w:t[^>]*>([^<]*)</w:t>")
 _ENTITIES = {'"': "&quot;", "\r": "&#13;"}
+_MINUS = re.compile(r"(?<!\w)-(?=[\d.$])")
+_IN_NUMBER = re.compile(r"(?<=\d)-(?=\d)")
+_PLAIN = str.maketrans("\u2011\u2212", "--")
 
 
 def xml_text(text: str) -> str:
@@ -25,18 +28,35 @@ def xml_text(text: str) -> str:
     return escape(text, _ENTITIES)
 
 
+def unbroken(text: str) -> str:
+    """The text of a narrow cell, so that no line ends within a number such as 1-1/2 or 08-26.
+
+    A character, not the element that Word has for it: many readers of Word files leave the
+    element out, and 11/2 in is another value. It stands in cells alone, since whoever searches
+    for 1-1/2 does not find it.
+    """
+    return _IN_NUMBER.sub("\u2011", text) if "-" in text else text
+
+
 def text_digest(content: str) -> str:
     """SHA-256 of the text in some WordprocessingML, without its spaces.
 
     Whoever reads the file can tell by it whether the text was changed: an office program may
-    cut runs anew, but it keeps the characters.
+    cut runs anew, but it keeps the characters; a minus and a hyphen without break count as plain.
     """
     texts = unescape("".join(_TEXT.findall(content)), {"&quot;": '"', "&#13;": "\r"})
-    return hashlib.sha256("".join(texts.split()).encode("utf-8")).hexdigest()
+    plain = "".join(texts.split()).translate(_PLAIN)
+    return hashlib.sha256(plain.encode("utf-8")).hexdigest()
 
 
 def run(text: str, style: str = "") -> str:
-    """A run of text; a tab becomes a tab stop and a line break a space."""
+    """A run of text; a tab becomes a tab stop and a line break a space.
+
+    The minus before a number becomes the sign behind which no line ends: "+0 in -" would stand
+    over "1/8 in".
+    """
+    if "-" in text:
+        text = _MINUS.sub("\u2212", text)
     pieces = text.replace("\r", "").replace("\n", " ").split("\t")
     inner = "<w:tab/>".join(
         f'<w:t xml:space="preserve">{xml_text(piece)}</w:t>' if piece else "" for piece in pieces

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from html import escape
 from pathlib import Path
@@ -26,6 +27,9 @@ from specwriter.render.front import (
     lead_in_runs,
     masthead,
 )
+
+_NUMBER = re.compile(r"[\d.,/]*\d-\d[-\d.,/]*")
+"""A number with a hyphen inside, such as 1-1/2 or 08-26: a browser ends a line behind that."""
 
 _TAGS = {"strong": "strong", "emphasis": "em"}
 
@@ -150,6 +154,8 @@ def _runs(runs: tuple[Run, ...]) -> str:
 
 def _run(run: Run) -> str:
     text = escape(run.text)
+    if "-" in text:
+        text = _NUMBER.sub(r'<span class="whole">\g<0></span>', text)
     if run.kind == "blank":
         return f'<span class="blank">{text}</span>'
     if run.kind == "reference":

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from specwriter.assemble import Document, assemble, load_library
 from specwriter.assemble.document import Figure, ListItem, Run, Table
 from specwriter.render import render_docx
+from tests.render.word import HYPHENS
 from tests.support import EXAMPLES, job
 
 NAMES = sorted(path.parent.name for path in EXAMPLES.glob("*/job.yaml"))
@@ -42,5 +43,6 @@ def lines(made: Document, *, numbered: bool = False) -> Iterator[str]:
 
 
 def squeezed(found: Iterator[str] | list[str]) -> list[str]:
-    flat = (" ".join(each.split()) for each in found)
+    """The lines without what a reader may show in another way: spaces, which hyphen."""
+    flat = (" ".join(each.split()).translate(HYPHENS) for each in found)
     return [each for each in flat if each]

@@ -14,7 +14,7 @@ from specwriter.render.docx_body import Body
 from specwriter.render.docx_keep import last_blocks
 from specwriter.render.docx_table import table_xml
 from specwriter.render.docx_widths import best_widths, column_widths
-from specwriter.render.docx_xml import run
+from specwriter.render.docx_xml import run, unbroken
 from tests.render import word
 from tests.render.sample import JOB_TEXT, SAMPLE
 from tests.render.word import W
@@ -218,6 +218,24 @@ def test_a_control_character_is_refused(character: str, place: str) -> None:
     code = f"U\\+{ord(character):04X}"
     with pytest.raises(ValueError, match=code):
         render_docx(replace(SAMPLE, **{place: f"Groove{character}depth"}))
+
+
+@pytest.mark.parametrize(
+    ("text", "whole"),
+    [
+        ("1-1/2 in", "1‑1/2 in"),
+        ("+0 in -1/8 in", "+0 in −1/8 in"),
+        ("-$5", "−$5"),
+        ("(-0.5 mm), Runway 08-26", "(−0.5 mm), Runway 08‑26"),
+        ("lead-in of 8-inch pipe, item W-12", "lead-in of 8-inch pipe, item W-12"),
+        ("from 3 - 4", "from 3 - 4"),
+    ],
+)
+def test_no_line_can_end_within_a_number_or_behind_its_minus(text: str, whole: str) -> None:
+    found = ElementTree.fromstring(f'<w:p xmlns:w="{W[1:-1]}">{run(unbroken(text))}</w:p>')
+
+    assert "".join(each.text or "" for each in found[0]) == whole
+    assert word.text_of(found) == text
 
 
 def test_a_second_reader_sees_headings_and_tables() -> None:

@@ -1,10 +1,12 @@
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from html.parser import HTMLParser
 
+from specwriter.assemble.document import Paragraph
 from specwriter.render import render_html
-from tests.render.sample import SAMPLE
+from tests.render.sample import SAMPLE, TEXTURE, plain
 
 PAGE = render_html(SAMPLE)
 _VOID = {"meta", "col"}
@@ -67,6 +69,14 @@ def test_every_link_leads_to_one_anchor() -> None:
     links = [link or "" for link in READ.attributes("a", "href")]
     assert len(links) == 3
     assert {link.removeprefix("#") for link in links} <= set(anchors)
+
+
+def test_a_number_with_a_hyphen_stays_on_one_line() -> None:
+    clause = replace(TEXTURE, blocks=(Paragraph(runs=plain("+0 in -1-1/2 in, non-slip, 08-26.")),))
+    page = render_html(replace(SAMPLE, parts=(replace(SAMPLE.parts[0], clauses=(clause,)),)))
+
+    assert re.findall(r'<span class="whole">([^<]*)</span>', page) == ["1-1/2", "08-26."]
+    assert ".whole { white-space: nowrap; }" in page
 
 
 def test_tables_have_captions_and_column_headers() -> None:

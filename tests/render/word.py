@@ -8,6 +8,7 @@ from string import ascii_lowercase
 from xml.etree import ElementTree
 from xml.etree.ElementTree import Element
 
+HYPHENS = str.maketrans("\u2011\u2212", "--")
 W = "{http://schemas.openxmlformats.org/wordprocessingml/2006/main}"
 
 
@@ -20,7 +21,8 @@ def part(content: bytes, name: str) -> Element:
 
 
 def text_of(element: Element) -> str:
-    return "".join(each.text or "" for each in element.iter(f"{W}t"))
+    """The text, whichever hyphen or minus keeps its lines whole."""
+    return "".join(each.text or "" for each in element.iter(f"{W}t")).translate(HYPHENS)
 
 
 def style_of(paragraph: Element) -> str:

@@ -93,7 +93,7 @@ class References:
         if target is None or not (target.both or kind == "added"):
             return ""
         shown = target.number if _BY_NUMBER.search(found[2]) else target.words
-        if not shown or shown.strip(_AROUND) != piece.text.strip(_AROUND):
+        if not shown or shown.strip(_AROUND) != piece.shown.strip(_AROUND):
             return ""
         return piece.field[: found.start(1)] + name + piece.field[found.end(1) :]
 
@@ -120,5 +120,5 @@ def _words(pieces: Iterable[Piece]) -> Iterator[tuple[str, str]]:
     inside: dict[str, str] = {}
     for piece in pieces:
         inside |= dict.fromkeys(piece.opens, "")
-        inside = {name: words + piece.text for name, words in inside.items()}
+        inside = {name: words + piece.shown for name, words in inside.items()}
         yield from ((name, inside.pop(name)) for name in piece.closes if name in inside)

@@ -9,8 +9,8 @@ from xml.sax.saxutils import escape, quoteattr
 
 from specwriter.reading import Piece
 
-_SIGNS = {"\t": "<w:tab/>", "\n": "<w:br/>", "\u2011": "<w:noBreakHyphen/>"}
-_SPLIT = re.compile("([\t\n\u2011])")
+_SIGNS = {"\t": "<w:tab/>", "\n": "<w:br/>"}
+_SPLIT = re.compile("([\t\n])")
 _FORBIDDEN = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 
 

@@ -9,7 +9,7 @@ from typing import Literal
 
 from specwriter.compare.text.form import with_looks_before
 from specwriter.compare.text.sequence import equal_stretches, gaps
-from specwriter.reading import Paragraph, Piece
+from specwriter.reading import Paragraph, Piece, with_plain_hyphens
 
 _TOKEN = re.compile(
     r"\ufffc"  # a picture is one token
@@ -38,7 +38,7 @@ class Span:
     @property
     def text(self) -> str:
         """Its text."""
-        return "".join(piece.text for piece in self.pieces)
+        return with_plain_hyphens("".join(piece.text for piece in self.pieces))
 
     @property
     def shown(self) -> str:

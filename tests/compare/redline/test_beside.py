@@ -15,9 +15,11 @@ from docx.oxml import parse_xml
 from specwriter.compare.redline import redline
 from specwriter.compare.text import compare_texts
 from specwriter.compare.text.changes import text_changes
-from specwriter.reading import read_word
+from specwriter.reading import job_inside, read_word
+from specwriter.reading.package import DOCUMENT, read_package, write_package
 from tests.compare.redline.office import needs_office, settled
 from tests.compare.redline.test_redline import AUTHOR, document_xml
+from tests.render.word import HYPHENS
 from tests.support import EXAMPLES
 
 DRAFTED = (EXAMPLES / "rural-grooving" / "provision.docx").read_bytes()
@@ -92,6 +94,22 @@ def test_an_equation_is_told_by_its_letters_and_kept_whole() -> None:
     assert ["[equation: s = w + l]" in each.new for each in changes] == [True]
     assert "<m:t>s = w + l</m:t>" in document_xml(redline(DRAFTED, new, AUTHOR))
     assert "<m:t>s = w + l</m:t>" in document_xml(redline(new, DRAFTED, AUTHOR))
+
+
+def test_a_hyphen_or_a_minus_that_keeps_its_line_whole_is_a_plain_one() -> None:
+    drafted = (EXAMPLES / "runway" / "provision.docx").read_bytes()
+    parts = read_package(drafted)
+    text = parts[DOCUMENT].decode()
+    assert {"\u2011", "\u2212"} <= set(text)
+    parts[DOCUMENT] = text.translate(HYPHENS).encode()
+    typed = write_package(parts)
+
+    for old, new in ((drafted, typed), (typed, drafted)):
+        assert compare_texts(read_word(old), read_word(new)).is_same
+        assert "<w:ins " not in document_xml(redline(old, new, AUTHOR))
+    inside = job_inside(typed)
+    assert inside is not None
+    assert inside.changed is False
 
 
 def test_another_number_of_pages_is_no_change_of_the_text() -> None:
