@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from specwriter.report.result import CheckResult
     from specwriter.report.worksheet_result import WorksheetResult
     from specwriter.rules import Defect
+    from specwriter.rules.causes import Look
 
 FORMATS = ("docx", "html", "md")
 
@@ -138,19 +139,21 @@ def _checked(loaded: Loaded) -> CheckResult:
     from specwriter.report.result import CheckResult
     from specwriter.rules import run_rules
     from specwriter.rules.acceptance import settle
-    from specwriter.rules.causes import first_hand
+    from specwriter.rules.causes import Look
 
     if loaded.job is None:
         return CheckResult(source=loaded.source)
     solved, tied, broken = _reconciled(loaded.job)
-    rules = run_rules(loaded.job, beside=tied)
-    found = (*first_hand(tied, rules.slips), *rules.findings, *_of_alternatives(loaded.job))
+    rules = run_rules(loaded.job)
+    looks = (Look(tied=tied, ruled=rules.found), *_of_alternatives(loaded.job))
+    found = [each for look in looks for each in look.found]
     settled = settle(loaded.job, found, {*slugs(), *(each.slug for each in found)})
+    told = [each for look in looks for each in look.told(settled.covered)]
     order = _by_grade_and_place(loaded.source)
     return CheckResult(
         source=loaded.source,
         job=loaded.job,
-        findings=tuple(sorted(settled.standing, key=order)),
+        findings=tuple(sorted((*told, *settled.complaints), key=order)),
         accepted=tuple(sorted(settled.accepted, key=lambda each: order(each.finding))),
         not_run=(*(solved.not_run if solved else ()), *rules.not_run),
         areas=solved.areas if solved else (),
@@ -159,16 +162,15 @@ def _checked(loaded: Loaded) -> CheckResult:
     )
 
 
-def _of_alternatives(job: Job) -> Iterator[Finding]:
-    """What is found in the alternatives of an area, each looked at as if it were the area's own."""
+def _of_alternatives(job: Job) -> Iterator[Look]:
+    """Each alternative of an area, looked at as if it were the area's own."""
     from specwriter.model import with_each_alternative
     from specwriter.rules import run_rules
+    from specwriter.rules.causes import Look
 
     for other, alternative in with_each_alternative(job):
         _, tied, _ = _reconciled(other)
-        for finding in (*tied, *run_rules(other, beside=tied).findings):
-            if any(each.path.startswith(alternative.path) for each in finding.evidence):
-                yield finding
+        yield Look(tied=tied, ruled=run_rules(other).found, below=alternative.path)
 
 
 def _reconciled(

@@ -38,17 +38,22 @@ class AcceptedFinding:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settlement:
-    """What is left after the acceptances: findings that stand, and those that are covered.
+    """The findings that entries cover, and the findings about entries that cover nothing."""
 
-    ``standing`` also holds the findings about entries that cover nothing.
-    """
-
-    standing: tuple[Finding, ...]
     accepted: tuple[AcceptedFinding, ...]
+    complaints: tuple[Finding, ...]
+
+    @property
+    def covered(self) -> frozenset[Finding]:
+        """The accepted findings; they are the cause of no other one."""
+        return frozenset(each.finding for each in self.accepted)
 
 
 def settle(job: Job, findings: Sequence[Finding], known: Collection[str]) -> Settlement:
-    """Apply the job's acceptances; ``known`` are all slugs that a finding can have."""
+    """Apply the job's acceptances to everything found, also to what follows from another finding.
+
+    ``known`` are all slugs that a finding can have.
+    """
     accepted: list[AcceptedFinding] = []
     complaints: list[Finding] = []
     for entry in job.accepted:
@@ -57,10 +62,8 @@ def settle(job: Job, findings: Sequence[Finding], known: Collection[str]) -> Set
             complaints.append(complaint)
         else:
             accepted += [AcceptedFinding(finding=each, entry=entry) for each in covered]
-    taken = {id(each.finding) for each in accepted}
-    standing = [each for each in findings if id(each) not in taken]
-    once = {id(each.finding): each for each in accepted}
-    return Settlement(standing=(*standing, *complaints), accepted=tuple(once.values()))
+    once = {each.finding: each for each in accepted}
+    return Settlement(accepted=tuple(once.values()), complaints=tuple(complaints))
 
 
 def _covers(entry: Accepted, finding: Finding) -> bool:

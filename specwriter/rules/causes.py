@@ -2,33 +2,72 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
 from specwriter.diagnostic import Finding, Grade
-from specwriter.rules.registry import RegisteredRule
+from specwriter.rules.registry import RegisteredRule, all_rules
 from specwriter.rules.rule import Rule
 
 
-def causes(
-    findings: Sequence[Finding], rules: Iterable[RegisteredRule], beside: Sequence[Finding]
-) -> tuple[tuple[Finding, ...], frozenset[str]]:
-    """The findings that do not follow from another, and the paths of values that are slips.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Look:
+    """Everything found in a job, or in one of its alternatives: by the relations, by the rules."""
 
-    ``beside`` are findings of the reconciliation.
+    tied: tuple[Finding, ...]
+    ruled: tuple[Finding, ...]
+    below: str = ""
+    """The path of the alternative; findings that do not touch it are found without it."""
+
+    @property
+    def found(self) -> Iterator[Finding]:
+        """Every finding, also those that follow from another."""
+        return self._touching((*self.tied, *self.ruled))
+
+    def told(self, accepted: Collection[Finding]) -> Iterator[Finding]:
+        """What nobody has accepted, without what follows from another finding of that kind."""
+        tied = [each for each in self.tied if each not in accepted]
+        ruled = [each for each in self.ruled if each not in accepted]
+        return self._touching(causes(ruled, all_rules(), tied))
+
+    def _touching(self, findings: Iterable[Finding]) -> Iterator[Finding]:
+        for each in findings:
+            if not self.below or any(one.path.startswith(self.below) for one in each.evidence):
+                yield each
+
+
+def causes(
+    ruled: Sequence[Finding], rules: Iterable[RegisteredRule], beside: Sequence[Finding] = ()
+) -> tuple[Finding, ...]:
+    """The findings that do not follow from another one.
+
+    ``ruled`` are findings of the ``rules``, ``beside`` those of the reconciliation, which come
+    first. What is accepted is in neither: it is the cause of nothing that is still to be told.
     """
     by_slug = {rule.slug: rule.rule for rule in rules}
-    kept = tuple(_told(findings, by_slug, beside))
-    slips = frozenset(path for each in kept if by_slug[each.slug].slip for path in _places(each))
-    of_slips = {id(each) for each in kept if by_slug[each.slug].slip}
-    first = {id(each) for each in first_hand(kept, slips)} | of_slips
-    return tuple(each for each in kept if id(each) in first), slips
+    found = (*beside, *_told(ruled, by_slug, beside))
+    slips = [each for each in found if each.slug in by_slug and by_slug[each.slug].slip]
+    paths = {path for each in slips for path in _places(each)}
+    behind = [each for each in found if each not in slips and _follows(each, paths)]
+    return tuple(
+        _with_followers(each, behind) if each in slips else each
+        for each in found
+        if each not in behind
+    )
 
 
-def first_hand(findings: Iterable[Finding], slips: frozenset[str]) -> Iterator[Finding]:
-    """The findings without what is computed from a value that is a slip; conflicts stay."""
-    for finding in findings:
-        if finding.grade is Grade.CONFLICT or not slips & _places(finding):
-            yield finding
+def _follows(finding: Finding, slips: Collection[str]) -> bool:
+    """True for what is computed from a value that is a slip; a conflict stands by itself."""
+    return finding.grade is not Grade.CONFLICT and not _places(finding).isdisjoint(slips)
+
+
+def _with_followers(slip: Finding, behind: Sequence[Finding]) -> Finding:
+    """The slip with the names of what is not told beside it, so that nothing is lost unseen."""
+    names = dict.fromkeys(each.slug for each in behind if _places(each) & _places(slip))
+    if not names:
+        return slip
+    waits = f"Told when this is settled or accepted: {', '.join(names)}."
+    return replace(slip, says=f"{slip.says} {waits}")
 
 
 def _told(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
 from typing import Any
 
@@ -27,21 +27,17 @@ class Defect:
 class RuleReport:
     """What the rules found; ``ran`` holds the slugs that could look at something."""
 
+    found: tuple[Finding, ...] = ()
+    """Every finding."""
     findings: tuple[Finding, ...] = ()
+    """The findings that follow from no other one of the rules."""
     not_run: tuple[NotRun, ...] = ()
     defects: tuple[Defect, ...] = ()
     ran: tuple[str, ...] = ()
-    slips: frozenset[str] = frozenset()
-    """Paths of values that are not what is meant."""
 
 
-def run_rules(
-    job: Job, rules: Iterable[RegisteredRule] | None = None, beside: Sequence[Finding] = ()
-) -> RuleReport:
-    """Every rule on every area that states what the rule needs; a broken rule stops no other.
-
-    ``beside`` are findings made elsewhere, which can be the cause of what a rule finds.
-    """
+def run_rules(job: Job, rules: Iterable[RegisteredRule] | None = None) -> RuleReport:
+    """Every rule on every area that states what the rule needs; a broken rule stops no other."""
     findings: list[Finding] = []
     not_run: list[NotRun] = []
     defects: list[Defect] = []
@@ -61,13 +57,12 @@ def run_rules(
             findings += [_signed(rule, each) for each in found]
         except Exception as error:
             defects.append(Defect(slug=rule.slug, error=f"{type(error).__name__}: {error}"))
-    told, slips = causes(findings, chosen, beside)
     return RuleReport(
-        findings=told,
+        found=tuple(findings),
+        findings=causes(findings, chosen),
         not_run=tuple(not_run),
         defects=tuple(defects),
         ran=tuple(ran),
-        slips=slips,
     )
 
 

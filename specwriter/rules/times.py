@@ -1,7 +1,8 @@
-"""What several rules ask of the times of a job: cure age of the house, hours of a window."""
+"""What several rules ask of the times of a job: cure age, hours of a window, days in a text."""
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -10,6 +11,19 @@ from specwriter.model.conditions import WorkWindow
 from specwriter.quantity import Quantity
 from specwriter.rules.places import ASPHALT
 from specwriter.rules.rule import given
+
+_DAYS = {"day": 1, "week": 7, "month": 30, "season": 90, "winter": 90, "year": 365}
+_NUMBERS = {
+    **dict.fromkeys(("a", "an", "one", "the first", "the next", "the following"), 1),
+    **{"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "nine": 9, "ten": 10, "twelve": 12},
+    **{"fourteen": 14, "thirty": 30, "forty-five": 45, "sixty": 60, "ninety": 90},
+}
+_SPAN = re.compile(
+    rf"(?<!last )(?<!past )\b(\d+|{'|'.join(_NUMBERS)})\)?[ -](?:(?:calendar|working|full) )?"
+    rf"({'|'.join(_DAYS)})s?\b(?! (?:before|prior|old|earlier))",
+    re.IGNORECASE,
+)
+_AFTER = re.compile(r"\b(?:after|of|from|following|since|under|in)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +42,21 @@ def cure_setting(job: Job) -> Setting | None:
     name = "cure_age_asphalt" if asphalt else "cure_age_concrete"
     value = getattr(job.settings, name)
     return Setting(name=name, value=value) if value is not None else None
+
+
+def days_after(text: str) -> int:
+    """The longest time after something that a text names, in days; 0 for none.
+
+    A month is counted as 30 days, a season or a winter as 90.
+    """
+    if not _AFTER.search(text):
+        return 0
+    spans = _SPAN.findall(text)
+    return max((_number(each) * _DAYS[unit.lower()] for each, unit in spans), default=0)
+
+
+def _number(word: str) -> int:
+    return int(word) if word.isdigit() else _NUMBERS[word.lower()]
 
 
 def hours(window: WorkWindow) -> Fraction:

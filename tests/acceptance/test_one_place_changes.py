@@ -21,12 +21,12 @@ FAMILIES: dict[str, list[dict[str, Any]]] = yaml.load(
 CHANGES = [pytest.param(each, id=each["change"]) for some in FAMILIES.values() for each in some]
 
 
-def _value(written: Any) -> Any:
+def as_read(written: Any) -> Any:
     """The value as job files read it: nothing but null and booleans has a type."""
     if isinstance(written, dict):
-        return {key: _value(each) for key, each in written.items()}
+        return {key: as_read(each) for key, each in written.items()}
     if isinstance(written, list):
-        return [_value(each) for each in written]
+        return [as_read(each) for each in written]
     return {"null": None, "true": True, "false": False}.get(written, written)
 
 
@@ -36,7 +36,7 @@ def test_a_change_at_one_place_is_reported_by_its_cause_alone(
 ) -> None:
     path = tmp_path / "job.yaml"
     path.write_text(
-        patched(text_of(case["job"]), {case["at"]: _value(case["to"])}), encoding="utf-8"
+        patched(text_of(case["job"]), {case["at"]: as_read(case["to"])}), encoding="utf-8"
     )
 
     result = check(path)

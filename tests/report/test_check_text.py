@@ -65,7 +65,7 @@ def test_an_accepted_finding_stays_in_sight(tmp_path: Path) -> None:
                 "areas.mainline.smoothness.instrument": "profilograph",
                 "areas.mainline.smoothness.sensor": None,
                 "areas.mainline.smoothness.sensor_width": None,
-                "accepted": [entry],
+                "accepted": [entry, {**entry, "finding": "ride-method"}],
             },
         ),
         encoding="utf-8",
@@ -75,7 +75,7 @@ def test_an_accepted_finding_stays_in_sight(tmp_path: Path) -> None:
 
     assert "ACCEPTED conflict in mainline" in text
     assert "Accepted by pavement engineer on 2027-02-01: no profiler this season" in text
-    assert "nothing found; 1 accepted" in text
+    assert "nothing found; 2 accepted" in text
 
 
 def test_the_marker_stands_under_its_word_behind_tabs() -> None:

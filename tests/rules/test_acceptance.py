@@ -32,7 +32,7 @@ def settled(**changes: Any) -> Settlement:
             "accepted": [{**ENTRY, **changes}],
         },
     )
-    return settle(built, run_rules(built).findings, KNOWN)
+    return settle(built, run_rules(built).found, KNOWN)
 
 
 @pytest.mark.parametrize(
@@ -47,7 +47,7 @@ def settled(**changes: Any) -> Settlement:
 def test_an_acceptance_covers(changes: dict[str, str]) -> None:
     result = settled(**changes)
 
-    assert result.standing == ()
+    assert result.complaints == ()
     assert [each.finding.slug for each in result.accepted] == ["index-instrument"]
 
 
@@ -66,8 +66,8 @@ def test_an_acceptance_that_covers_nothing_is_a_finding(
     result = settled(**changes)
 
     assert result.accepted == ()
-    assert [each.slug for each in result.standing] == ["index-instrument", "acceptance"]
-    complaint = result.standing[1]
+    (complaint,) = result.complaints
+    assert complaint.slug == "acceptance"
     assert complaint.path == f"accepted.0.{at}"
     assert says in complaint.says
     assert complaint.settle

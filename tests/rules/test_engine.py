@@ -8,6 +8,7 @@ from dataclasses import replace
 from specwriter.diagnostic import Evidence, Finding, Grade
 from specwriter.model import Job
 from specwriter.rules import all_rules, run_rules
+from specwriter.rules.causes import causes
 from tests.support import job
 
 RIDE = "areas.mainline.smoothness"
@@ -73,11 +74,12 @@ def test_a_gap_in_a_clause_that_clashes_is_not_reported_beside_the_clash() -> No
         evidence=(Evidence(path=f"{RIDE}.index", label="", written=""),),
         says="",
     )
-    built = job("complete/diamond_grinding", no_test)
+    (gap,) = run_rules(job("complete/diamond_grinding", no_test)).found
+    caution = replace(clash, grade=Grade.CAUTION)
 
-    assert [each.slug for each in run_rules(built).findings] == ["requirement-without-test"]
-    assert run_rules(built, beside=[clash]).findings == ()
-    assert run_rules(built, beside=[replace(clash, grade=Grade.CAUTION)]).findings != ()
+    assert gap.slug == "requirement-without-test"
+    assert causes([gap], all_rules(), [clash]) == (clash,)
+    assert causes([gap], all_rules(), [caution]) == (caution, gap)
 
 
 def test_what_a_rule_lacks_is_named_at_its_root() -> None:

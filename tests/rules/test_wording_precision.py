@@ -65,6 +65,12 @@ a loop of 4 turns, AWG 14
 cover over the bars is read with a cover meter on a grid of 5 ft
 residue is pumped to the tank truck and hauled to the permitted site
 a texture within 0.2 mm of the first
+the head is set level to 1/8 in over its width
+grooves straight within 1/4 in over 50 ft
+a blade with a sharp rim and a true diameter of 14 in
+even where two machines work in one closure
+the same is true of the second head
+the smooth wheel path of the loop
 """
 FAULTY = """\
 grind the high spots as directed by the Engineer
@@ -102,6 +108,10 @@ with a minimum of disruption
 use of other equipment may be permitted as approved by the Engineer
 repair all damage without undue delay
 the edges are left smooth and true
+the edges shall be true
+cut to a true grade
+the surface must be even and the edges sharp
+saw the grooves true to the line
 """
 
 

@@ -1,7 +1,8 @@
 """Grooves of a bridge deck deeper than documents cut them.
 
 Looks at
-    The groove depth of an area on a bridge deck.
+    The groove depth of an area on a bridge deck, and the depth that a road states for its
+    bridges.
 
 Why it matters
     The grooves take cover from the top steel, and salt water stands in them. What is usual on a
@@ -37,9 +38,9 @@ RULE = Rule(
     title="the grooves are deep for a bridge deck",
     grade=Grade.CAUTION,
     basis="practice",
-    needs=("groove.depth",),
+    needs=("groove",),
     base="longitudinal_grooving",
-    quiet_after=("requirement-unusual", "unit-slip"),
+    quiet_after=("requirement-unusual", "unit-slip", "deeper-on-bridges-or-loops"),
     echo=True,
 )
 
@@ -47,12 +48,18 @@ _DEEP = max(bounds_of(parse("3/8 in")))
 
 
 def check(job: Job) -> Iterator[Finding]:
-    """One finding for each deck whose grooves are deeper than twice the published depth."""
+    """One finding for each depth on decks of more than twice the published one."""
     for area in job.areas.values():
         groove = given(area.groove)
-        depth = given(groove.depth)
-        if area.place != "bridge_deck" or max(bounds_of(depth)) <= _DEEP:
-            continue
-        says = f"The groove depth is {depth} on a bridge deck; published is 1/8 in to 3/16 in."
-        at = [evidence(groove, "depth", "groove depth")]
-        yield RULE.finding(area, says, at, ("correct the depth", "accept it with the reason"))
+        on_deck = area.place == "bridge_deck"
+        depths = (
+            ("depth", "groove depth", groove.depth if on_deck else None),
+            ("depth_on_bridges", "groove depth on bridges", groove.depth_on_bridges),
+        )
+        for key, label, depth in depths:
+            if depth is None or max(bounds_of(depth)) <= _DEEP:
+                continue
+            where = " on a bridge deck" if key == "depth" else ""
+            says = f"The {label} is {depth}{where}; published is 1/8 in to 3/16 in."
+            at = [evidence(groove, key, label)]
+            yield RULE.finding(area, says, at, ("correct the depth", "accept it with the reason"))

@@ -57,7 +57,7 @@ def check(job: Job) -> Iterator[Finding]:
             special = getattr(groove, key)
             if special is None or not _above(special, general):
                 continue
-            says = f"The {label} may reach {special}, and the groove depth elsewhere {general}."
+            says = f"The {label} is {special}, and the groove depth elsewhere {general}."
             at = [evidence(groove, key, label), evidence(groove, "depth", "groove depth")]
             settle = (f"a {label} of no more than {show_like(_top(general), general)}",)
             yield RULE.finding(area, says, at, settle)
@@ -75,7 +75,7 @@ def _decks(job: Job) -> Iterator[Finding]:
             deep, general = given(grooves.depth), given(others.depth)
             if not _above(deep, general):
                 continue
-            says = f"On the deck the groove may reach {deep}, and on {road.id} {general}."
+            says = f"On the deck the groove depth is {deep}, and on {road.id} {general}."
             at = [
                 evidence(grooves, "depth", "groove depth of the deck"),
                 evidence(others, "depth", "groove depth of the road"),
