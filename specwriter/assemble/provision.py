@@ -26,6 +26,7 @@ from specwriter.assemble.opening import opening_of
 from specwriter.assemble.page import Page
 from specwriter.assemble.provenance import provenance
 from specwriter.assemble.select import names_for, names_of, select
+from specwriter.assemble.single import without_single_items
 from specwriter.assemble.view import area_views, job_view
 from specwriter.diagnostic import Fault
 from specwriter.model import Job
@@ -120,7 +121,7 @@ def _draft(clause: LibraryClause, job: Job, common: Names) -> _Drafted:
         text = said_once(text, page)
         if job.settings and job.settings.duty_verb in ("shall", "must"):
             text = with_duty_verb(text, job.settings.duty_verb)
-        blocks = blocks_of(text, page.marked)
+        blocks = blocks_of(without_single_items(text), page.marked)
     except MarkdownError as fault:
         where = fault_at(clause.file, clause.body_line, 1, fault.says, fault.todo)
         raise LibraryError([where]) from None

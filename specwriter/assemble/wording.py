@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Any, Literal
 
 from specwriter.assemble.document import Run
@@ -9,7 +10,7 @@ from specwriter.assemble.labels import words
 from specwriter.assemble.page import Phrase, blank, plain
 from specwriter.assemble.view import Keyed, Many, Missing, Text, Value, View
 from specwriter.model.project import Project
-from specwriter.quantity import Quantity, other_system
+from specwriter.quantity import Quantity, other_system, show
 
 Bound = Literal["at_least", "at_most"]
 
@@ -54,11 +55,22 @@ def both_text(quantity: Quantity, project: Project) -> str:
 
 
 def limit(value: Any, project: Project, bound: Bound | None = None) -> Phrase:
-    """A limit in prose; ``bound`` says which way a bare value bounds."""
+    """A limit in prose; ``bound`` says which way a bare value bounds.
+
+    At most 0 in reads like a slip of the pen, so it is said that none is allowed.
+    """
+    if isinstance(value, Value) and _allows_none(value.quantity, bound):
+        return plain(f"{show(Fraction(0), value.quantity.unit)} (none is allowed)", value.path)
     phrase = both(value, project)
     if bound and isinstance(value, Value) and value.quantity.form == "value":
         return plain(bound.replace("_", " ") + " ") + phrase
     return phrase
+
+
+def _allows_none(quantity: Quantity, bound: Bound | None) -> bool:
+    """True for a limit of zero from above."""
+    form = bound if quantity.form == "value" else quantity.form
+    return form == "at_most" and not quantity.amounts[0].value
 
 
 def in_words(value: Any) -> Phrase:

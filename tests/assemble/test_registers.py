@@ -85,6 +85,15 @@ def test_submittals_say_what_when_and_how_long() -> None:
     ]
 
 
+def test_a_test_for_damage_says_that_none_is_allowed() -> None:
+    made = job("diamond_grinding", {f"{AREA}.testing.damage": TEST})
+    tables = [each for each in blocks(made, "{{ testing_table }}") if isinstance(each, Table)]
+
+    assert [row[:2] for row in rows(tables[0]) if row[0] == "Damage"] == [
+        ["Damage", "none that comes from the work"]
+    ]
+
+
 def test_limits_give_each_stretch_its_plan_area_and_a_total() -> None:
     (table,) = tables(job("rural-grooving"), "limits_table")
 

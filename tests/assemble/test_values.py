@@ -40,6 +40,22 @@ def test_a_value_reads(body: str, line: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("path", "written", "line"),
+    [
+        ("coverage.overlap", "at most 0 in", "0 in (none is allowed)"),
+        ("coverage.overlap", "0 mm", "0 mm (none is allowed)"),
+        ("coverage.overlap", "0 in to 2 in", "0 in to 2 in (0 to 51 mm)"),
+        ("coverage.overlap", "at least 0 in", "at least 0 in (0 mm)"),
+    ],
+)
+def test_a_limit_of_zero_says_that_none_is_allowed(path: str, written: str, line: str) -> None:
+    made = job("diamond_grinding", {f"{AREA}.{path}": written})
+    body = f"{{{{ areas.{path} | limit('at_most') | and_list }}}}"
+
+    assert texts(made, body) == [line]
+
+
+@pytest.mark.parametrize(
     ("governing", "dual", "line"),
     [
         ("us", True, "0.125 in (3.18 mm) and 0.8 mm (0.031 in)"),

@@ -25,6 +25,8 @@ class Property:
     method: str = ""
     measure: str = ""
     """Where the index or measure stands that gives the limit its meaning."""
+    required: str = ""
+    """What is required where no value of the job says it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,6 +40,7 @@ class Required:
     """Words before a value, and the value."""
     test: View
     owner: View
+    required: str = ""
 
 
 _WIDTH = ("", "groove.width")
@@ -177,7 +180,12 @@ _COMMON = (
         measure="noise.measure",
     ),
     Property(title="Residue", limits=(("pH ", "residue.ph"),), test="testing.residue"),
-    Property(title="Damage", limits=(), test="testing.damage"),
+    Property(
+        title="Damage",
+        limits=(),
+        test="testing.damage",
+        required="none that comes from the work",
+    ),
 )
 _ON_REQUEST = (
     "testing.blade",
@@ -205,6 +213,7 @@ def required_properties(area: View) -> Iterator[Required]:
                 limits=limits,
                 test=test,
                 owner=owner,
+                required=item.required,
             )
 
 

@@ -129,7 +129,7 @@ def judged_on(test: View, page: Page) -> Phrase:
 def limits_of(item: Required, page: Page) -> Phrase:
     """Every limit of a property in one line."""
     if not item.limits:
-        return NONE
+        return plain(item.required) if item.required else NONE
     made = Phrase(())
     for lead, found in item.limits:
         between = "; " if made.runs and not lead.startswith(" ") else ""
