@@ -21,7 +21,6 @@ RAMP = {
         ("Cut:\n\n1. by day.\n\nStop.", ["Cut: by day.", "Stop."]),
         ("Wet.\nCut:\n1. by day.", ["Wet. Cut: by day."]),
         ("Cut:\n\n1. by day;\n1. wet.", ["Cut:", "(a) by day;", "(b) wet."]),
-        (["Cut:", "(a) where:", "(i) wet;", "(ii) dry."],),
         ("Cut:\n\n1. by day,\nor at night.", ["Cut:", "(a) by day, or at night."]),
         ("Cut:\n\n1. if:\n   1. wet;\n   1. dry.", ["Cut:", "(a) if:", "(i) wet;", "(ii) dry."]),
         ("Cut.\n\n1. by day.", ["Cut.", "(a) by day."]),
