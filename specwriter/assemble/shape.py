@@ -18,6 +18,7 @@ REGISTER_NAMES = (
     "submittal_table",
     "pay_item_table",
     "texture_figure",
+    "alternative_figure",
 )
 
 

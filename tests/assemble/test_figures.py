@@ -125,3 +125,29 @@ def test_areas_with_the_same_dimensions_share_a_figure() -> None:
 
     assert len(captions) == len([b for b in blocks(same, BODY) if isinstance(b, Figure)])
     assert captions[0] == "Cross-section of the texture, runway and Taxiway B"
+
+
+def test_an_alternative_has_a_cross_section_of_its_own() -> None:
+    others = [
+        {"name": "trapezoidal groove", "groove": TRAPEZOID},
+        {"name": "undrawn", "groove": {"depth": "1/4 in"}},
+    ]
+    made = blocks(
+        job("runway_grooving", {"areas.runway.alternatives": others}), "{{ alternative_figure }}"
+    )
+
+    lead, figure = made
+
+    assert isinstance(lead, Paragraph)
+    assert shown(lead.runs) == (
+        "Figure <reference:1> illustrates what may be chosen; the dimensions listed above govern."
+    )
+    assert isinstance(figure, Figure)
+    assert figure.caption == "Cross-section of the texture, runway, alternative trapezoidal groove"
+    assert isinstance(figure.drawing, Section)
+    assert figure.drawing.bottom == pytest.approx(0.25 * INCH)
+    assert [each.label for each in figure.dimensions] == list(TRAPEZOID.values())
+
+
+def test_an_area_without_alternatives_has_no_such_figure() -> None:
+    assert blocks(job("runway_grooving"), "{{ alternative_figure }}") == ()

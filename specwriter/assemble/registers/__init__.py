@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from specwriter.assemble.document import Block
 from specwriter.assemble.page import Page
 from specwriter.assemble.registers.contract import pay_item_table, submittal_table
-from specwriter.assemble.registers.figures import texture_figure
+from specwriter.assemble.registers.figures import alternative_figure, texture_figure
 from specwriter.assemble.registers.limits import limits_table
 from specwriter.assemble.registers.requirements import requirement_table
 from specwriter.assemble.registers.testing import testing_table
@@ -20,6 +20,7 @@ REGISTERS: Mapping[str, Callable[[Many, Page], tuple[Block, ...]]] = {
     "submittal_table": submittal_table,
     "pay_item_table": pay_item_table,
     "texture_figure": texture_figure,
+    "alternative_figure": alternative_figure,
 }
 """Name in a clause → builder, which takes the areas of the clause and its page."""
 

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from specwriter.assemble.document import Block, Dimension, Figure, Paragraph, Plan, Run, Section
 from specwriter.assemble.labels import short_label
 from specwriter.assemble.page import ABOVE, Page
-from specwriter.assemble.view import Many, Value, View
+from specwriter.assemble.view import Many, Value, View, area_views
 from specwriter.assemble.wording import both_text, joined, written
+from specwriter.model.alternative import with_each_alternative
 from specwriter.quantity import Quantity
 
 _SECTION_KEYS = (
@@ -41,6 +42,12 @@ _BARS = {
     "us": ((Fraction(1), "1 in"), (Fraction(1, 2), "1/2 in"), (Fraction(1, 4), "1/4 in")),
     "si": ((Fraction(20), "20 mm"), (Fraction(10), "10 mm"), (Fraction(5), "5 mm")),
 }
+_TABLE_GOVERNS = (
+    Run(text=" the dimensions; Table "),
+    Run(text="", kind="reference", target=ABOVE),
+    Run(text=" governs."),
+)
+_LIST_GOVERNS = (Run(text=" what may be chosen; the dimensions listed above govern."),)
 _MILLIMETRES = 1000
 _INCH = Fraction("25.4")
 
@@ -53,6 +60,8 @@ class _Drawing:
     dimensions: tuple[Dimension, ...]
     notes: tuple[str, ...]
     areas: list[View]
+    alternative: str = ""
+    """The name of the pattern where it is not that of the area."""
 
 
 def texture_figure(areas: Many, page: Page) -> tuple[Block, ...]:
@@ -67,7 +76,22 @@ def texture_figure(areas: Many, page: Page) -> tuple[Block, ...]:
             same = [each for each in made if _alike(each, found)]
             same[0].areas.append(area) if same else made.append(found)
     figures = [_figure(each, place, len(areas), page) for place, each in enumerate(made, 1)]
-    return (_lead(figures), *figures) if figures else ()
+    return (_lead(figures, _TABLE_GOVERNS), *figures) if figures else ()
+
+
+def alternative_figure(areas: Many, page: Page) -> tuple[Block, ...]:
+    """A cross-section of each alternative pattern of grooves that can be drawn."""
+    ours = {area.path for area in areas}
+    found = [
+        replace(each, alternative=other.name)
+        for laid, other in with_each_alternative(page.job)
+        for area in area_views(laid)
+        if area.path in ours
+        for each in _drawings(area)
+        if isinstance(each.drawing, Section)
+    ]
+    figures = [_figure(each, place, len(areas), page) for place, each in enumerate(found, 1)]
+    return (_lead(figures, _LIST_GOVERNS), *figures) if figures else ()
 
 
 def _alike(one: _Drawing, other: _Drawing) -> bool:
@@ -194,21 +218,23 @@ def _figure(made: _Drawing, place: int, areas: int, page: Page) -> Figure:
     page.note(names)
     is_section = isinstance(made.drawing, Section)
     kind = "Cross-section of the texture" if is_section else "Plan of the grooves"
-    texture = made.areas[0].read("texture")
+    where = f"{names.text}, alternative {made.alternative}" if made.alternative else names.text
+    named = made.alternative or len(made.areas) < areas or areas > 1
+    id = "alternative" if made.alternative else made.areas[0].read("texture")
     shown = [f"{each.name} {each.text}" for each in made.dimensions]
     shown += [note.rstrip(".") for note in made.notes]
     return Figure(
-        id=f"figure_{texture}_{place}",
+        id=f"figure_{id}_{place}",
         number=0,
-        caption=f"{kind}, {names.text}" if len(made.areas) < areas or areas > 1 else kind,
+        caption=f"{kind}, {where}" if named else kind,
         drawing=made.drawing,
         dimensions=made.dimensions,
         notes=made.notes,
-        description=f"{kind}, {names.text}. {'; '.join(shown)}.",
+        description=f"{kind}, {where}. {'; '.join(shown)}.",
     )
 
 
-def _lead(figures: Sequence[Figure]) -> Paragraph:
+def _lead(figures: Sequence[Figure], governs: tuple[Run, ...]) -> Paragraph:
     """Names every figure of the clause, and says what governs."""
     runs = [Run(text="Figure " if len(figures) == 1 else "Figures ")]
     for place, figure in enumerate(figures):
@@ -216,9 +242,4 @@ def _lead(figures: Sequence[Figure]) -> Paragraph:
             runs.append(Run(text=" and " if place == len(figures) - 1 else ", "))
         runs.append(Run(text="", kind="reference", target=figure.id))
     verb = " illustrates" if len(figures) == 1 else " illustrate"
-    runs += [
-        Run(text=f"{verb} the dimensions; Table "),
-        Run(text="", kind="reference", target=ABOVE),
-        Run(text=" governs."),
-    ]
-    return Paragraph(runs=tuple(runs))
+    return Paragraph(runs=(*runs, Run(text=verb), *governs))
