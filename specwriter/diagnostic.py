@@ -95,6 +95,8 @@ class NotRun:
     because: str
     lacks: str = ""
     """The key of the job that is missing, where it is one: ``smoothness.segment``."""
+    aside: bool = False
+    """True where nothing is missing, but what is stated lies outside what the check holds for."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,8 +8,8 @@ from specwriter.diagnostic import NotRun
 from specwriter.model import Area, Job, at_area
 from specwriter.reconcile.assure import rest_of, unknown_inputs
 from specwriter.reconcile.judge import judge
-from specwriter.reconcile.registry import all_waits
-from specwriter.reconcile.relation import Function, Relation
+from specwriter.reconcile.registry import all_relations, all_waits
+from specwriter.reconcile.relation import Function, Relation, nowhere
 from specwriter.reconcile.requirement import and_list
 from specwriter.reconcile.system import System, parts_of, system_of
 from specwriter.reconcile.variables import label
@@ -30,7 +30,7 @@ def _area(job: Job, area: Area) -> AreaVerdicts:
         area=area.id,
         judged=tuple(each for part in parts for each in part.verdicts),
         rows=lambda: (row for part in parts for row in part.table()),
-        not_run=(*_unread(job, area), *_not_run(system)),
+        not_run=(*_unread(job, area), *_aside(job, area), *_not_run(system)),
         ran=tuple(_ran(system)),
     )
 
@@ -40,7 +40,25 @@ def _unread(job: Job, area: Area) -> Iterator[NotRun]:
     for topic, waits in all_waits():
         for because in dict.fromkeys(waits(job, area)):
             title = f"{topic.replace('-', ' ')} against the rest"
-            yield NotRun(slug=topic, title=title, area=area.id, because=because)
+            aside = not because.endswith("not given")
+            yield NotRun(slug=topic, title=title, area=area.id, because=because, aside=aside)
+
+
+def _aside(job: Job, area: Area) -> Iterator[NotRun]:
+    """Relations that do not hold for the values of the job; those of one name tell each reason
+    once."""
+    told: set[tuple[str, str]] = set()
+    for relation in all_relations():
+        because = "" if relation.aside is nowhere else relation.aside(job, area)
+        if because and (relation.slug, because) not in told:
+            told.add((relation.slug, because))
+            yield NotRun(
+                slug=relation.slug,
+                title=relation.title,
+                area=area.id,
+                because=because,
+                aside=True,
+            )
 
 
 def _ran(system: System) -> Iterator[str]:

@@ -40,6 +40,11 @@ def everywhere(job: Job, area: Area) -> bool:
     return True
 
 
+def nowhere(job: Job, area: Area) -> str:
+    """A relation that holds for every value."""
+    return ""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Unassured:
     """The finding that the dimensions allow a choice which fails the output of the relation."""
@@ -60,8 +65,9 @@ class Relation:
     expected to assure the output: the report then shows a choice that does not. ``optional`` are
     inputs that may be unknown there. ``nominal`` is given where the shape bounds the output on one
     side only: choices are then judged by the nominal shape, and nothing is called assured. ``ways``
-    are given where moving one number to where it fits is not what settles a clash. ``parts`` are
-    the relations of which this one is the sum (see ``implied``).
+    are given where moving one number to where it fits is not what settles a clash. ``aside`` says
+    why a relation that would bear on the area does not hold for the values there; empty where it
+    does. ``parts`` are the relations of which this one is the sum (see ``implied``).
     """
 
     slug: str
@@ -79,6 +85,7 @@ class Relation:
     optional: tuple[str, ...] = ()
     nominal: Shape | None = None
     ways: tuple[str, ...] = ()
+    aside: Callable[[Job, Area], str] = nowhere
     parts: tuple[Relation, ...] = ()
 
     @property

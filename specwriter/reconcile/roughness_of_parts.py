@@ -12,7 +12,7 @@ from functools import reduce
 from typing import Any
 
 from specwriter.model import Area, Job
-from specwriter.quantity import Interval
+from specwriter.quantity import Interval, Quantity
 from specwriter.reconcile.cutting import is_ground, removal_is_stated
 from specwriter.reconcile.requirement import sources
 from specwriter.reconcile.shape import Inverse, Values
@@ -59,22 +59,45 @@ def has_curl(job: Job, area: Area) -> bool:
     return has_joints(job, area) and job.conditions.daily_curl is not None
 
 
+def joints_outside(job: Job, area: Area) -> str:
+    """Why steps and curl are not looked at, where the job states them and the joints; or empty."""
+    site = job.conditions
+    stated = has_step_limit(area) or removal_is_stated(area) or site.daily_curl is not None
+    if site.pavement not in _JOINTED or site.joint_spacing is None or not stated:
+        return ""
+    return "" if has_joints(job, area) else "joints are known here 10 ft to 40 ft apart only"
+
+
 def has_waves(job: Job, area: Area) -> bool:
     """True where existing roughness, its waves and the machine's wheelbase are stated."""
+    return _waves_are_stated(job, area) and not waves_outside(job, area)
+
+
+def waves_outside(job: Job, area: Area) -> str:
+    """Why the waves that the machine leaves are not looked at, where all is stated; or empty."""
+    if not _waves_are_stated(job, area):
+        return ""
+    if not lies_within(job.conditions.existing_wavelength, *WAVES):
+        return "waves left by a wheelbase are known here from 8 ft to 200 ft of length only"
+    ends = (end for each in _wheelbases(area) for end in each.interval)
+    if all(end is None or WHEELBASES[0] <= end <= WHEELBASES[1] for end in ends):
+        return ""
+    return "waves left by a wheelbase are known here for 8 ft to 40 ft of wheelbase only"
+
+
+def _waves_are_stated(job: Job, area: Area) -> bool:
     site = job.conditions
-    bases = [each.equipment.wheelbase for each in sources(area) if each.equipment is not None]
     return (
         is_ground(area)
         and site.existing_mri is not None
-        and lies_within(site.existing_wavelength, *WAVES)
-        and any(each is not None for each in bases)
-        and all(
-            end is None or WHEELBASES[0] <= end <= WHEELBASES[1]
-            for each in bases
-            if each is not None
-            for end in (each.interval.low, each.interval.high)
-        )
+        and site.existing_wavelength is not None
+        and bool(_wheelbases(area))
     )
+
+
+def _wheelbases(area: Area) -> list[Quantity]:
+    stated = [each.equipment for each in sources(area) if each.equipment is not None]
+    return [each.wheelbase for each in stated if each.wheelbase is not None]
 
 
 def crossing(rising: Callable[[float], float], low: float, high: float) -> float | None:

@@ -101,8 +101,8 @@ def _judged(standing: Standing) -> tuple[str, str]:
     if verdict is not None and verdict.result is not None:
         return _of_result(standing.outcome, verdict.result)
     if verdict is not None and verdict.idle is not None:
-        others = ", ".join(dict.fromkeys(each.label for each in verdict.idle.because))
-        return "idle", f"{others} keep it inside"
+        others = list(dict.fromkeys(each.label for each in verdict.idle.because))
+        return "idle", f"{and_list(others)} {'keeps' if len(others) == 1 else 'keep'} it inside"
     if standing.outcome == "not decided":
         return "not judged beside the clash", ""
     if standing.expected and _is_anything(standing.allowed):

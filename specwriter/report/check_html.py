@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from html import escape
 from itertools import groupby
 from typing import NamedTuple
@@ -15,7 +15,7 @@ from specwriter.report.check_text import summary
 from specwriter.report.fault_text import count_of_faults, marked_line
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION, acceptance_of, basis_of, broke, grades
-from specwriter.report.unchecked import reason, unchecked
+from specwriter.report.unchecked import Unchecked, reason, unchecked
 from specwriter.report.web_page import Marked, bullets, element, rows_table, web_page
 from specwriter.rules.acceptance import AcceptedFinding
 from specwriter.source import Source
@@ -140,11 +140,16 @@ def _not_checked(result: CheckResult, every_check: bool) -> str:
         header, caption = ("Check", "Area", "Why"), "Every check that could not look"
         listed = [(each.slug, each.area or "", reason(each)) for each in result.not_run]
         return rows_table(caption, header, listed, named=0)
-    header, caption = ("Not given", "Areas", "Checks"), "Why checks could not look"
-    rows = [
-        (each.what, ", ".join(each.areas), str(each.checks)) for each in unchecked(result.not_run)
-    ]
-    return rows_table(caption, header, rows, named=0)
+    lacking = unchecked(each for each in result.not_run if not each.aside)
+    aside = unchecked(each for each in result.not_run if each.aside)
+    return _reasons("Not given", "Why checks could not look", lacking) + _reasons(
+        "Outside what is known", "What checks do not hold for", aside
+    )
+
+
+def _reasons(head: str, caption: str, listed: Iterable[Unchecked]) -> str:
+    rows = [(each.what, ", ".join(each.areas), str(each.checks)) for each in listed]
+    return rows_table(caption, (head, "Areas", "Checks"), rows, named=0) if rows else ""
 
 
 def _fault(source: Source, fault: Fault) -> Iterator[str]:

@@ -13,7 +13,7 @@
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import groupby
 
 from specwriter.diagnostic import Finding, Grade, NotRun
@@ -146,7 +146,8 @@ def _closing(result: CheckResult, every_check: bool) -> Iterator[str]:
         yield "Not checked:"
         yield from (_not_run(each) for each in result.not_run)
     elif result.not_run:
-        yield from _lacking(result.not_run)
+        yield from _lacking([each for each in result.not_run if not each.aside])
+        yield from _aside([each for each in result.not_run if each.aside])
     yield wrapped(CAUTION, "")
 
 
@@ -155,9 +156,20 @@ def _not_run(each: NotRun) -> str:
     return wrapped(f"{each.slug}{where}: {reason(each)}", INDENT, INDENT * 2)
 
 
-def _lacking(not_run: tuple[NotRun, ...]) -> Iterator[str]:
-    yield "Not checked, because the job does not give (with the checks that wait):"
+def _lacking(not_run: Sequence[NotRun]) -> Iterator[str]:
+    if not_run:
+        yield "Not checked, because the job does not give (with the checks that wait):"
     for areas, some in groupby(unchecked(not_run), key=lambda each: each.areas):
         told = (f"{each.what} {each.checks}" if each.checks > 1 else each.what for each in some)
         where = ", ".join(areas) or "whole contract"
         yield wrapped(f"{where}: {', '.join(told)}", INDENT, INDENT * 2)
+
+
+def _aside(not_run: Sequence[NotRun]) -> Iterator[str]:
+    """What the job gives, and what a check does not hold for."""
+    if not_run:
+        yield "Not checked, because it lies outside what is known:"
+    for areas, some in groupby(unchecked(not_run), key=lambda each: each.areas):
+        yield wrapped(
+            f"{', '.join(areas)}: {'; '.join(each.what for each in some)}", INDENT, INDENT * 2
+        )

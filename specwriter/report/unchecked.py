@@ -64,7 +64,7 @@ def unchecked(not_run: Iterable[NotRun]) -> list[Unchecked]:
     """What is not given, area by area, what most checks wait for first."""
     waiting: dict[str, list[NotRun]] = {}
     for each in not_run:
-        what = _name(each.lacks) if each.lacks else each.because.removesuffix(" is not given")
+        what = _name(each.lacks) if each.lacks else _without_ending(each.because)
         waiting.setdefault(what, []).append(each)
     told = [
         Unchecked(
@@ -85,3 +85,8 @@ def reason(each: NotRun) -> str:
 def _name(key: str) -> str:
     """What the key stands for, without the comma that would end it in a list."""
     return _NAMES.get(key) or label_of(tuple(key.split(".")), key).replace(", ", " ")
+
+
+def _without_ending(because: str) -> str:
+    """A reason as what it names, in a list that says itself that nothing of it is given."""
+    return because.removesuffix(" is not given").removesuffix(" are not given")

@@ -12,10 +12,15 @@ from typing import Literal
 
 from specwriter.trade.formula import Formula, identity
 
+SPEEDS_MPH = (35, 70)
+"""Speeds between which a level is carried from one to another. Common practice, no source."""
+
 SPEED_SLOPE = Formula(
     text="ΔL = k log10(V2 / V1), k from 25 to 40 dB",
     source="memory, unverified",
-    validity="the same tyre and surface, 35 to 70 mph (common practice, no source)",
+    validity="the same tyre and surface, {} to {} mph (common practice, no source)".format(
+        *SPEEDS_MPH
+    ),
 )
 
 ROADSIDE = Formula(
@@ -126,6 +131,12 @@ def quietest_offset(distance_ft: Literal[25, 50]) -> float:
     """How far a passing light vehicle may lie below OBSI: two standard deviations more."""
     offset, deviation = _OFFSETS[distance_ft]
     return offset + 2 * deviation
+
+
+def is_known_speed(speed_mph: float) -> bool:
+    """True for a speed to which levels are carried; soft conversions of the ends count."""
+    slow, fast = SPEEDS_MPH
+    return slow - 1 <= speed_mph <= fast + 1
 
 
 def at_speed(level_at_60: float, speed_mph: float, side: Literal[-1, 1]) -> float:

@@ -46,6 +46,8 @@ def waits(job: Job, area: Area) -> Iterator[str]:
     stated = [each.friction for each in sources(area) if each.friction is not None]
     if len(stated) > 1 and not all(map(_is_read, stated)):
         yield "a friction limit names no skid number, tyre or speed"
+    elif len(stated) > 1 and not list(_profile_depth(sources(area))):
+        yield "the profile depth (MPD) of the surface under two friction limits is not given"
 
 
 def _is_read(limit: Friction) -> bool:

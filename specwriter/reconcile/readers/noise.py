@@ -15,6 +15,7 @@ from specwriter.trade.sound import (
     AGED_YEARS,
     BETWEEN_SCALES,
     STANDARD_SPEED_MPH,
+    is_known_speed,
     microphone_distance,
 )
 
@@ -58,6 +59,11 @@ def waits(job: Job, area: Area) -> Iterator[str]:
 def is_off_standard_speed(area: Area) -> bool:
     """True where the limits are for another speed than 60 mph."""
     return abs(_speed_of(area) - STANDARD_SPEED_MPH) > _NEAR
+
+
+def is_at_known_speed(area: Area) -> bool:
+    """True where the speed is one to which levels are carried."""
+    return is_known_speed(_speed_of(area))
 
 
 def _variable(noise: Noise) -> str:

@@ -12,7 +12,7 @@ from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.requirement import Requirement, stated
+from specwriter.reconcile.requirement import Requirement, and_list, stated
 from specwriter.trade.film import outside_1979
 
 _ALONG = ("longitudinal_grooving", "next_generation_concrete_surface")
@@ -37,6 +37,8 @@ def read(job: Job, area: Area) -> Iterator[Requirement]:
 
 def waits(job: Job, area: Area) -> Iterator[str]:
     """Why the posted speed is not held against the film of water."""
+    if lacking := _lacking(job, area):
+        yield f"{and_list(lacking)} {'is' if len(lacking) == 1 else 'are'} not given"
     if outside := _outside(_found(job, area)):
         yield f"the film of water is outside its formula: {', '.join(outside)}"
 
@@ -49,6 +51,19 @@ def _found(job: Job, area: Area) -> list[Requirement]:
         return []
     read = [each for name, key in _SITE.items() for each in stated(name, site, key)]
     return [_at_worst(each) for each in (*texture, *read)]
+
+
+def _lacking(job: Job, area: Area) -> list[str]:
+    """What is missing beside a posted speed and rain, which together ask for the film."""
+    site = job.conditions
+    if None in (site.posted_speed, site.rainfall) or area.place in ("runway", "taxiway"):
+        return []
+    stated = {
+        "path of the water": site.drainage_path is not None,
+        "cross slope": site.cross_slope is not None,
+        "texture that holds water": any(_texture(area)),
+    }
+    return [name for name, is_stated in stated.items() if not is_stated]
 
 
 def _texture(area: Area) -> Iterator[Requirement]:

@@ -30,7 +30,13 @@ from specwriter.model import Job
 from specwriter.quantity import parse
 from specwriter.rules.noise._noise import NOT_COMPARABLE, noises
 from specwriter.rules.rule import Rule, evidence, given
-from specwriter.trade.sound import SLOPE_RANGE, STANDARD_SPEED_MPH, level_change
+from specwriter.trade.sound import (
+    SLOPE_RANGE,
+    SPEEDS_MPH,
+    STANDARD_SPEED_MPH,
+    is_known_speed,
+    level_change,
+)
 
 RULE = Rule(
     title="published levels are for another speed",
@@ -51,14 +57,20 @@ def check(job: Job) -> Iterator[Finding]:
         if noise.measure != "OBSI" or not speed.interval.meet(_STANDARD).is_empty:
             continue
         stated = float(speed.amounts[0].base) / _MPH
-        way = "quieter" if stated < STANDARD_SPEED_MPH else "louder"
-        least, most = sorted(
-            abs(level_change(stated, STANDARD_SPEED_MPH, slope)) for slope in SLOPE_RANGE
-        )
-        says = (
-            f"Published levels are for 60 mph; at {speed} the same pavement is about {least:.0f} "
-            f"to {most:.0f} dB {way} (slope from memory, unverified)."
-        )
+        says = f"Published levels are for 60 mph; at {speed} {_difference(stated)}."
         at = [evidence(noise, "speed", "test speed"), evidence(noise, "measure", "measure")]
         settle = ("speed: 60 mph", "name the measurements at this speed behind the limit")
         yield RULE.finding(area, says, at, settle)
+
+
+def _difference(mph: float) -> str:
+    """How far the level of the same pavement is off, where that is known."""
+    if not is_known_speed(mph):
+        slow, fast = SPEEDS_MPH
+        return f"nothing is known of the difference, which is carried from {slow} to {fast} mph"
+    way = "quieter" if mph < STANDARD_SPEED_MPH else "louder"
+    least, most = sorted(abs(level_change(mph, STANDARD_SPEED_MPH, each)) for each in SLOPE_RANGE)
+    return (
+        f"the same pavement is about {least:.0f} to {most:.0f} dB {way} (slope from memory, "
+        "unverified)"
+    )

@@ -15,6 +15,9 @@ from math import cos, pi
 
 from specwriter.trade.ride import FOOT
 
+SIMULATED = (40, 160)
+"""Roughness of the surfaces that were simulated, in/mi."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fit:

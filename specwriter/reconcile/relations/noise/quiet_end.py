@@ -18,9 +18,20 @@ _MPH = 0.44704
 
 def _applies(texture: str, off_speed: bool) -> Callable[[Job, Area], bool]:
     def applies(job: Job, area: Area) -> bool:
-        return area.texture == texture and noise.is_off_standard_speed(area) is off_speed
+        return (
+            area.texture == texture
+            and noise.is_off_standard_speed(area) is off_speed
+            and noise.is_at_known_speed(area)
+        )
 
     return applies
+
+
+def _aside(job: Job, area: Area) -> str:
+    if area.noise is None or area.noise.at_most is None or noise.is_at_known_speed(area):
+        return ""
+    slow, fast = sound.SPEEDS_MPH
+    return f"levels of a texture are carried here to speeds from {slow} to {fast} mph only"
 
 
 def _shape(variable: str, least: float, off_speed: bool) -> Shape:
@@ -63,6 +74,7 @@ def _relation(variable: str, texture: str, *, off_speed: bool) -> Relation:
         kind="experience",
         about=(variable,),
         applies=_applies(texture, off_speed),
+        aside=_aside,
         ways=(
             f"a limit of {least:.0f} dB(A) or more at 60 mph",
             "measure a lane of this texture near by before the limit is set",

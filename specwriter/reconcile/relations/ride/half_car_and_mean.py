@@ -21,10 +21,12 @@ def _both(job: Job, area: Area) -> bool:
     return asks_for_half_car(area) and most(job, area, ROUGHNESS) is not None
 
 
-def _only_limits(job: Job, area: Area) -> bool:
-    """Two limits, and no part of the surface from which each index follows by itself."""
+def _asks_for_more(job: Job, area: Area) -> bool:
+    """Two limits of which the half-car one is below what any surface at the other has, and no
+    part of the surface from which each index follows by itself."""
+    half, mean = most(job, area, HALF_CAR), most(job, area, ROUGHNESS)
     parts = has_steps(job, area) or has_curl(job, area)
-    return _both(job, area) and not parts
+    return half is not None and mean is not None and half < _SHARE * mean and not parts
 
 
 RELATIONS = [
@@ -58,6 +60,6 @@ RELATIONS = [
             slug="half-car-index-stricter-than-its-partner",
             title="half-car index and mean index are not of one quality",
         ),
-        applies=_only_limits,
+        applies=_asks_for_more,
     ),
 ]

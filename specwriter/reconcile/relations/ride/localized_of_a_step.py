@@ -12,9 +12,16 @@ from specwriter.reconcile.governing_ride import localized_governed_by
 from specwriter.reconcile.readers.ride import BASE, LOCALIZED
 from specwriter.reconcile.relation import Function, Relation, Unassured
 from specwriter.reconcile.relations.ride import WHY_STEPS
-from specwriter.reconcile.roughness_of_parts import ROUNDING, SMOOTHEST, STEP, has_joints, has_steps
+from specwriter.reconcile.roughness_of_parts import (
+    ROUNDING,
+    SMOOTHEST,
+    STEP,
+    has_joints,
+    has_steps,
+    joints_outside,
+)
 from specwriter.reconcile.shape import Values
-from specwriter.reconcile.stated_ride import has_step_limit
+from specwriter.reconcile.stated_ride import has_step_limit, most
 from specwriter.trade.ride.steps import combined, localized, room_for
 
 _UNASSURED = Unassured(
@@ -55,6 +62,11 @@ def _over(floor: float, scatter: Fraction, bound: Literal["equal", "at_least"]) 
     )
 
 
+def _aside(job: Job, area: Area) -> str:
+    limited = most(job, area, LOCALIZED) is not None
+    return joints_outside(job, area) if limited else ""
+
+
 def _relation(judged: bool) -> Relation:
     """With ``judged`` a step at its tolerance is looked at too; a cap alone sets none."""
 
@@ -85,6 +97,7 @@ def _relation(judged: bool) -> Relation:
         kind="model",
         assures=_UNASSURED if judged else None,
         applies=applies,
+        aside=_aside,
     )
 
 

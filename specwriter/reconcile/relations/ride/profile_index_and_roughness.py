@@ -11,7 +11,7 @@ from specwriter.reconcile.readers.ride import PROFILE, ROUGHNESS
 from specwriter.reconcile.relation import Linear, Relation, Unassured
 from specwriter.reconcile.relations.ride import WHY_TWO_LIMITS
 from specwriter.reconcile.stated_ride import most
-from specwriter.trade.ride.profilograph import FITS, Fit
+from specwriter.trade.ride.profilograph import FITS, SIMULATED, Fit
 
 _IN_MI = Fraction(1, 63360)
 
@@ -24,8 +24,31 @@ def _side(fit: Fit, job: Job, area: Area) -> int:
     return 1 if fit.iri(float(profile / _IN_MI)) > float(roughness / _IN_MI) else -1
 
 
+def _surface(fit: Fit, side: int, job: Job, area: Area) -> float:
+    """Roughness in in/mi of the surface at which the line is read: of the looser limit."""
+    profile, roughness = most(job, area, PROFILE[fit.band]), most(job, area, ROUGHNESS)
+    assert profile is not None
+    assert roughness is not None
+    return fit.iri(float(profile / _IN_MI)) if side > 0 else float(roughness / _IN_MI)
+
+
+def _is_known(fit: Fit, side: int, job: Job, area: Area) -> bool:
+    low, high = SIMULATED
+    return low <= _surface(fit, side, job, area) <= high
+
+
 def _applies(fit: Fit, side: int) -> Callable[[Job, Area], bool]:
-    return lambda job, area: _side(fit, job, area) == side
+    return lambda job, area: _side(fit, job, area) == side and _is_known(fit, side, job, area)
+
+
+def _aside(fit: Fit, side: int) -> Callable[[Job, Area], str]:
+    def aside(job: Job, area: Area) -> str:
+        if _side(fit, job, area) != side or _is_known(fit, side, job, area):
+            return ""
+        low, high = SIMULATED
+        return f"profile and roughness index are compared here from {low} to {high} in/mi only"
+
+    return aside
 
 
 def _relation(fit: Fit, side: int) -> Relation:
@@ -48,8 +71,8 @@ def _relation(fit: Fit, side: int) -> Relation:
         why=WHY_TWO_LIMITS,
         source="project calculation: profilograph and quarter-car over the same random profiles",
         validity=(
-            "a screen for random surfaces of 40 to 160 in/mi; two standard errors are granted; "
-            "there is no conversion"
+            "a screen for random surfaces of {} to {} in/mi; two standard errors are granted; "
+            "there is no conversion".format(*SIMULATED)
         ),
         kind="model",
         assures=Unassured(
@@ -57,6 +80,7 @@ def _relation(fit: Fit, side: int) -> Relation:
             title="profile index and roughness index are not of one quality",
         ),
         applies=_applies(fit, side),
+        aside=_aside(fit, side),
     )
 
 

@@ -10,7 +10,7 @@ from specwriter.model import Area, Job
 from specwriter.reconcile import roughness_of_parts as parts
 from specwriter.reconcile.readers.ride import HALF_CAR, ROUGHNESS
 from specwriter.reconcile.relation import Function, Relation, Unassured
-from specwriter.reconcile.stated_ride import asks_for_half_car, has_step_limit
+from specwriter.reconcile.stated_ride import asks_for_half_car, has_step_limit, most
 
 _SCATTER = Fraction(5, 100)
 """Share by which the rule of combination may be off (``steps.COMBINATION_ERROR``), rounded up."""
@@ -85,7 +85,13 @@ def _relation(output: str, steps: bool, curl: bool, waves: bool, judged: bool) -
         kind="model",
         assures=_UNASSURED if judged else None,
         applies=applies,
+        aside=_aside,
     )
+
+
+def _aside(job: Job, area: Area) -> str:
+    limited = asks_for_half_car(area) or most(job, area, ROUGHNESS) is not None
+    return parts.joints_outside(job, area) if limited else ""
 
 
 def _validity(steps: bool, curl: bool, waves: bool) -> Iterator[str]:

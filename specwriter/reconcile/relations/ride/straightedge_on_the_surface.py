@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from specwriter.model import Area, Job
+from specwriter.model.results import Straightedge
 from specwriter.quantity import Interval
 from specwriter.reconcile.governing_ride import (
     GAP_PER_ROUGHNESS,
@@ -21,17 +22,34 @@ _FACTORS = {"straightedge.tolerance": 1, ROUGHNESS: -GAP_PER_ROUGHNESS}
 
 def _applies(job: Job, area: Area) -> bool:
     """A 10 ft edge along the lane, and a limit of the roughness index."""
-    edges = [each.straightedge for each in sources(area) if each.straightedge is not None]
+    return _both(job, area) and all(map(_is_known, _edges(area)))
+
+
+def _aside(job: Job, area: Area) -> str:
+    along = [each for each in _edges(area) if each.direction != "transverse"]
+    if not _both(job, area) or all(map(_is_known, along)):
+        return ""
+    return "a surface is held here against a resting straightedge of 10 ft only"
+
+
+def _both(job: Job, area: Area) -> bool:
+    """A straightedge on the surface, not governed by joints, and a limit of the index."""
     return (
-        bool(edges)
+        bool(_edges(area))
         and not step_governs_straightedge(job, area)
         and most(job, area, ROUGHNESS) is not None
-        and all(
-            lies_within(each.length, 9.8 * FOOT, 10.2 * FOOT)
-            and each.kind != "rolling"
-            and each.direction != "transverse"
-            for each in edges
-        )
+    )
+
+
+def _edges(area: Area) -> list[Straightedge]:
+    return [each.straightedge for each in sources(area) if each.straightedge is not None]
+
+
+def _is_known(edge: Straightedge) -> bool:
+    return (
+        lies_within(edge.length, 9.8 * FOOT, 10.2 * FOOT)
+        and edge.kind != "rolling"
+        and edge.direction != "transverse"
     )
 
 
@@ -58,4 +76,5 @@ RELATION = Relation(
         title="a surface that meets the roughness index fails the straightedge",
     ),
     applies=_applies,
+    aside=_aside,
 )

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation
 from specwriter.reconcile.roughness_of_parts import (
@@ -18,6 +17,7 @@ from specwriter.reconcile.roughness_of_parts import (
     WHEELBASES,
     crossing,
     has_waves,
+    waves_outside,
 )
 from specwriter.trade.ride.grinder import remaining
 
@@ -56,10 +56,6 @@ def _shape(bound: Any) -> Function:
     )
 
 
-def _applies(job: Job, area: Area) -> bool:
-    return has_waves(job, area)
-
-
 RELATION = Relation(
     slug="wave-left-by-the-wheelbase",
     title="the wheelbase leaves too much of the existing waves",
@@ -83,5 +79,6 @@ RELATION = Relation(
         "to 40 ft"
     ),
     kind="model",
-    applies=_applies,
+    applies=has_waves,
+    aside=waves_outside,
 )

@@ -20,6 +20,13 @@ def _applies(texture: str) -> Callable[[Job, Area], bool]:
     return applies
 
 
+def _aside(job: Job, area: Area) -> str:
+    depth = area.texture_depth
+    if area.texture in LOSS_MM or depth is None or depth.end_of_life_at_least is None:
+        return ""
+    return f"no loss of texture in service is published for {area.texture.replace('_', ' ')}"
+
+
 def _relation(texture: str, loss: Interval) -> Relation:
     assert loss.low is not None
     assert loss.high is not None
@@ -44,6 +51,7 @@ def _relation(texture: str, loss: Interval) -> Relation:
         validity=PUBLISHED_LOSS.validity,
         kind="model",
         applies=_applies(texture),
+        aside=_aside,
         assures=Unassured(
             slug="end-of-life-texture-not-assured",
             title="the initial texture depth does not assure that at the end of life",

@@ -59,11 +59,20 @@ def _of_source(area: Area, sheet: Sheet, limit: Given) -> Iterator[Line]:
     if not isinstance(speed, Given) or speed.as_one() != Interval(_STANDARD, _STANDARD):
         title = "noise limit at 60 mph (97 km/h)"
         needs = (limit, speed, _SLOPE)
-        yield sheet.figure(title, sound.SPEED_SLOPE, DECIBEL, needs, _at_60, as_one=True)
+        if isinstance(speed, Given) and not _is_known(speed):
+            because = f"outside the validity of the formula: {sound.SPEED_SLOPE.validity}"
+            yield sheet.waiting(title, because)
+        else:
+            yield sheet.figure(title, sound.SPEED_SLOPE, DECIBEL, needs, _at_60, as_one=True)
     for feet in _DISTANCES:
         yield _roadside(sheet, limit, feet)
     yield _at_30_degrees(sheet, limit)
     yield _reached(area, sheet)
+
+
+def _is_known(speed: Given) -> bool:
+    ends = (end for end in speed.as_one() if end is not None)
+    return all(sound.is_known_speed(float(end * 60 / _STANDARD)) for end in ends)
 
 
 def _at_60(level: Fraction, speed: Fraction, slope: Fraction) -> float:
