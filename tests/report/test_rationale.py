@@ -81,7 +81,7 @@ def test_a_calculation_shows_formula_inputs_and_source(tmp_path: Path) -> None:
 
     assert "kerf share = groove width / spacing" in row[2]
     assert "groove width" in row[2]
-    assert row[3].startswith("geometry")
+    assert row[3].startswith("Geometry")
 
 
 def test_who_accepted_what_stands_with_the_finding_and_beside_the_value(tmp_path: Path) -> None:
@@ -159,3 +159,20 @@ def test_what_those_who_keep_the_surface_are_told_stands_in_the_memo_alone(tmp_p
 
     assert part.clauses[0].blocks[0].runs[0].text == told
     assert told not in draft(check(path), ("md",)).contents["md"].decode()
+
+
+@pytest.mark.parametrize("name", ["as-received", "five-textures", "runway"])
+def test_no_cell_is_empty_and_what_is_missing_stands_once(name: str) -> None:
+    made = memo(EXAMPLES / name / "job.yaml")
+    (unchecked,) = (
+        block
+        for part in made.parts
+        for clause in part.clauses
+        for block in clause.blocks
+        if isinstance(block, Table) and block.header[0] == "What the job does not give"
+    )
+
+    missing = ["".join(run.text for run in row[0]) for row in unchecked.rows]
+
+    assert [row for row in rows(made) if not all(row)] == []
+    assert len(missing) == len(set(missing))

@@ -230,7 +230,7 @@ def _figure(made: _Drawing, place: int, areas: int, page: Page) -> Figure:
         drawing=made.drawing,
         dimensions=made.dimensions,
         notes=made.notes,
-        description=f"{kind}, {where}. {'; '.join(shown)}.",
+        description=f"{kind}, {where}: {'; '.join(shown)}.",
     )
 
 

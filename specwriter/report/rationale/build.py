@@ -12,7 +12,7 @@ from specwriter.report.rationale.pieces import Section, numbered, table, text
 from specwriter.report.rationale.values import unmatched, value_sections
 from specwriter.report.result import CheckResult
 from specwriter.report.sentences import CAUTION
-from specwriter.report.unchecked import reason
+from specwriter.report.unchecked import unchecked
 from specwriter.worksheet import Figure, Worksheet
 
 _PURPOSE = (
@@ -79,13 +79,13 @@ def _calculation(number: int, figure: Figure) -> tuple[str, ...]:
     source = f"{figure.source}." + (
         f" Valid: {figure.validity}." if figure.validity not in ("", "always") else ""
     )
-    note = f" {figure.note}" if figure.note else ""
+    note = f" {figure.note[:1].upper()}{figure.note[1:]}" if figure.note else ""
     of = f" (alternative {figure.alternative})" if figure.alternative else ""
     return (
         str(number),
         f"{figure.title}{of}: {figure.value}",
         f"{figure.formula}: {inputs}",
-        source + note,
+        source[:1].upper() + source[1:] + note,
     )
 
 
@@ -171,8 +171,11 @@ def _open(checked: CheckResult, document: Document) -> Iterator[Section]:
             [table("lost", "Reasons without a value", lost_head, lost_rows)],
         )
     if checked.not_run:
-        rows = [(each.title, each.area or "", reason(each)) for each in checked.not_run]
-        head = ("Check", "Area", "Why it could not look")
+        rows = [
+            (each.what, ", ".join(each.areas) or "whole contract", str(each.checks))
+            for each in unchecked(checked.not_run)
+        ]
+        head = ("What the job does not give", "Areas", "Checks that wait for it")
         yield "What was not checked", [table("unrun", "Checks not run", head, rows)]
     if not (document.open_decisions or lost or checked.not_run):
         yield "None", [text("Nothing is open.")]

@@ -120,7 +120,7 @@ class _Rests:
 
     def _at(self, path: str) -> str:
         found = [self._numbers[c.id] for c in self._clauses if expresses(c, path, self._job)]
-        return ", ".join(sorted(found, key=_by_number))
+        return ", ".join(sorted(found, key=_by_number)) or _NONE
 
 
 def _by_number(number: str) -> list[tuple[int, str]]:
