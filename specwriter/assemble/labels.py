@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from specwriter.model import Job
+from specwriter.model.labels import label_of
 
 _WORDS = {
     "at_contract_price": "at the contract unit price",
@@ -23,43 +24,8 @@ _WORDS = {
     "stricter": "the stricter",
     "one": "one",
 }
-_KEYS = {
-    "ph": "pH",
-    "existing_mri": "existing MRI",
-    "from": "start",
-    "to": "end",
-    "per_foot": "number per foot",
-    "per_metre": "number per meter",
-    "at_least": "least value",
-    "at_most": "greatest value",
-    "single_at_least": "least single value",
-    "by": "who tests",
-    "when": "time",
-    "where": "place",
-    "lot": "lot",
-    "due_before": "event it is due before",
-    "due": "time due",
-    "response": "response time",
-    "readings": "number of readings",
-    "pay_effect": "effect on pay",
-    "disposal_site": "disposal site",
-    "permit_by": "holder of the permit",
-    "tyre": "tire",
-}
-_PHRASES = {
-    "groove.per_foot": "grooves per foot",
-    "groove.per_metre": "grooves per meter",
-    "groove.close_spacing": "spacing that counts as close",
-    "groove.close_share": "share of the spacings that are close",
-    "flush_grind.operations": "operations of flush grind and grooves",
-    "flush_grind.segment": "flush grind blade segment",
-    "flush_grind.core": "flush grind blade core",
-    "blade.failed_allowed": "failed blades allowed",
-    "blade.per_head": "blades per head",
-    "smoothness.index": "smoothness index",
-    "base_section.action": "what is done to the base section",
-    "base_section": "base section, and what is done to it",
-}
+_AMERICAN = {"metre": "meter", "tyre": "tire", "kerb": "curb", "neighbours": "neighbors"}
+"""Words of the job file as documents spell them."""
 
 
 def words(text: str) -> str:
@@ -68,17 +34,12 @@ def words(text: str) -> str:
 
 
 def short_label(path: str) -> str:
-    """What a path stands for, without saying where: ``groove width``."""
-    keys = path.split(".")
-    if keys[0] in ("areas", "pay_items", "submittals") and len(keys) > 1:
-        keys = keys[2:] if len(keys) > 2 else [keys[0].removesuffix("s")]
-    if keys[0] in ("project", "conditions") and len(keys) > 1:
-        keys = keys[1:]
-    if phrase := _PHRASES.get(".".join(keys)):
-        return phrase
-    if keys[0] == "testing" and len(keys) > 1:
-        keys = [keys[1], "test", *keys[2:]]
-    return " ".join(_key_words(key) for key in keys)
+    """What a path stands for, without saying where; a later entry of a list with its number."""
+    number = next((int(key) for key in reversed(path.split(".")) if key.isdigit()), 0)
+    text = f"{label_of(path)}, no. {number + 1}" if number else label_of(path)
+    for word, american in _AMERICAN.items():
+        text = text.replace(word, american)
+    return text
 
 
 def label(path: str, job: Job) -> str:
@@ -106,9 +67,3 @@ def _owner(keys: list[str], job: Job) -> str:
             return submittal.title if submittal and submittal.title else words(keys[1])
         case _:
             return ""
-
-
-def _key_words(key: str) -> str:
-    if key.isdigit():
-        return str(int(key) + 1)
-    return _KEYS.get(key, key.replace("_", " "))

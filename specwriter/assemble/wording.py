@@ -5,10 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any, Literal
 
-from specwriter.assemble.document import Run
 from specwriter.assemble.labels import words
 from specwriter.assemble.page import Phrase, blank, plain
 from specwriter.assemble.view import Keyed, Many, Missing, Text, Value, View
+from specwriter.model.labels import joints
 from specwriter.model.project import Project
 from specwriter.quantity import Quantity, other_system, show
 
@@ -94,13 +94,11 @@ def joined(phrases: list[Phrase]) -> Phrase:
     for phrase in phrases:
         known = by_text.get(phrase.text)
         by_text[phrase.text] = phrase if known is None else _merged(known, phrase)
-    *first, last = by_text.values()
-    if not first:
-        return last
-    result = first[0]
-    for phrase in first[1:]:
-        result = result + plain(", ") + phrase
-    return result + Phrase((Run(text=" and "),)) + last
+    first, *others = by_text.values()
+    result = first
+    for joint, phrase in zip(joints(len(by_text))[1:], others, strict=True):
+        result = result + plain(joint) + phrase
+    return result
 
 
 def _merged(known: Phrase, other: Phrase) -> Phrase:

@@ -9,7 +9,6 @@ from specwriter.compare.amounts import amount_changes
 from specwriter.compare.burden import AGENCY_TESTING, TESTING, Matter
 from specwriter.compare.change import Change, Comparison
 from specwriter.compare.findings import effect
-from specwriter.compare.labels import label_of
 from specwriter.compare.leaf import Leaf
 from specwriter.compare.material import Addendum, judge_material
 from specwriter.compare.meaning import lookup
@@ -20,6 +19,7 @@ from specwriter.compare.verdicts import verdict_changes
 from specwriter.compare.walk import Pair, path_moves, walk
 from specwriter.diagnostic import Finding
 from specwriter.model import Area, Job
+from specwriter.model.labels import label_of
 from specwriter.model.results import Test
 from specwriter.quantity import Quantity
 from specwriter.reconcile.verdict import Verdict
@@ -73,7 +73,7 @@ def _change(pair: Pair, addendum: Addendum) -> Change | None:
     )
     return Change(
         sense=judgement.sense,
-        label=label_of(pair.key, side.path if side else ""),
+        label=_label(side.path if side else ""),
         area=area.id if area else None,
         old=old,
         new=new,
@@ -85,6 +85,15 @@ def _change(pair: Pair, addendum: Addendum) -> Change | None:
         material=answer.material,
         material_because=answer.because,
     )
+
+
+def _label(path: str) -> str:
+    """What the place is called; of a pay item or a submittal with its id."""
+    keys = path.split(".")
+    if keys[0] not in ("pay_items", "submittals") or len(keys) < 2:
+        return label_of(path)
+    entry = f"{label_of('.'.join(keys[:2]))} {keys[1].replace('_', ' ')}"
+    return entry if len(keys) == 2 else f"{entry}, {label_of(path)}"
 
 
 def _moved_by(pair: Pair) -> Fraction | None:

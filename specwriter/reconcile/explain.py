@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from specwriter.diagnostic import Basis, Finding, Grade
+from specwriter.diagnostic import Finding, Grade
+from specwriter.model.labels import and_list
 from specwriter.quantity import show_like
 from specwriter.reconcile.clash import Clash, Move
 from specwriter.reconcile.explain_clash import general_sentence
 from specwriter.reconcile.explain_result import result_finding
 from specwriter.reconcile.joint import STATED_TWICE, TOGETHER
-from specwriter.reconcile.relation import Relation
-from specwriter.reconcile.requirement import Requirement, and_list
+from specwriter.reconcile.relation import Relation, basis_of
+from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.verdict import Verdict
 
 
@@ -41,7 +42,7 @@ def _clash_finding(area: str, clash: Clash) -> Finding:
     return Finding(
         slug=slug,
         grade=Grade.CONFLICT if hard else Grade.CAUTION,
-        basis=_basis(clash),
+        basis=basis_of(clash.relations),
         title=title,
         area=area,
         evidence=tuple(each.evidence for each in clash.members),
@@ -85,13 +86,6 @@ def _leading(clash: Clash) -> Relation | None:
     asked = {each.variable for each in clash.members if each.role == "result"}
     results = [each for each in clash.relations if each.assures and each.output in asked]
     return next(iter(soft or results), None)
-
-
-def _basis(clash: Clash) -> Basis:
-    kinds = {each.kind for each in clash.relations}
-    if "experience" in kinds:
-        return "practice"
-    return "published" if "model" in kinds else "arithmetic"
 
 
 def _says(clash: Clash) -> str:

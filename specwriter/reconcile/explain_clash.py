@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from specwriter.model.labels import and_list
 from specwriter.quantity import UNITS, Interval, show, show_interval_like
 from specwriter.reconcile.chain import Step, chain
 from specwriter.reconcile.clash import Clash, Move
 from specwriter.reconcile.relation import Relation
-from specwriter.reconcile.requirement import Requirement, and_list
+from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.variables import VARIABLES, label
 
 

@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from specwriter.diagnostic import Finding, Grade
+from specwriter.model.labels import and_list
 from specwriter.quantity import UNITS, Quantity, show, show_interval_like, show_like
-from specwriter.reconcile.requirement import and_list
+from specwriter.reconcile.relation import basis_of
 from specwriter.reconcile.variables import VARIABLES, label
 from specwriter.reconcile.verdict import ResultCheck
 
@@ -19,7 +20,7 @@ def result_finding(area: str, check: ResultCheck) -> Finding:
     return Finding(
         slug=check.relation.slug if check.is_hopeless else named.slug,
         grade=Grade.CAUTION,
-        basis="arithmetic" if check.relation.kind == "exact" else "published",
+        basis=basis_of([check.relation]),
         title=check.relation.title if check.is_hopeless else named.title,
         area=area,
         evidence=tuple(each.evidence for each in (check.target, *check.members)),

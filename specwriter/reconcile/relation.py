@@ -6,10 +6,12 @@ A relation is one file under ``relations/<topic>/`` that holds ``RELATION = Rela
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Literal
 
+from specwriter.diagnostic import Basis
 from specwriter.model import Area, Job
 from specwriter.reconcile.shape import ANY, ZERO, Between, Box, Function, Linear, Reciprocal, Shape
 
@@ -24,6 +26,7 @@ __all__ = [
     "Reciprocal",
     "Relation",
     "Shape",
+    "basis_of",
 ]
 
 Kind = Literal["exact", "model", "experience"]
@@ -33,6 +36,27 @@ Kind = Literal["exact", "model", "experience"]
 computed response with its scatter; what it excludes is not to be expected, never impossible.
 ``experience``: what has been reported; likewise, and it assures nothing.
 """
+
+
+_UNREAD = re.compile(r"memory, unverified|^common practice")
+"""Marks a source that is no document in which the figure was read."""
+
+
+def basis_of(relations: Iterable[Relation]) -> Basis:
+    """What the relations rest on together: of those that do not prove, on the weakest."""
+    found = {_basis(each) for each in relations}
+    order: tuple[Basis, ...] = ("practice", "published")
+    return next((each for each in order if each in found), "arithmetic")
+
+
+def _basis(relation: Relation) -> Basis:
+    """Published where all of it was read in documents, arithmetic where it was computed here."""
+    if relation.kind == "exact":
+        return "arithmetic"
+    if any(_UNREAD.search(each) for each in relation.sources):
+        return "practice"
+    computed = all(each.startswith("project calculation") for each in relation.sources)
+    return "arithmetic" if computed else "published"
 
 
 def everywhere(job: Job, area: Area) -> bool:
@@ -92,6 +116,11 @@ class Relation:
     def variables(self) -> tuple[str, ...]:
         """The variables that the relation ties together."""
         return self.shape.variables
+
+    @property
+    def sources(self) -> tuple[str, ...]:
+        """The sources one by one; ``source`` holds them with semicolons between."""
+        return tuple(self.source.split("; "))
 
     @property
     def output(self) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -169,8 +169,3 @@ def cut_is_stated(area: Area) -> bool:
         each.groove is not None and each.groove.width is not None and not _width_is_of_blade(each)
         for each in sources(area)
     )
-
-
-def and_list(words: Sequence[str]) -> str:
-    """``a``, ``a and b``, ``a, b and c``."""
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

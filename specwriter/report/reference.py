@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator
 from importlib import import_module
 
+from specwriter.model.labels import label_of
 from specwriter.reconcile.joint import JOINTS
 from specwriter.reconcile.registry import relations_by_topic
 from specwriter.reconcile.relation import Relation
@@ -87,7 +88,7 @@ def _about(room: str, topic: str) -> str:
 
 
 def _rule(rule: RegisteredRule) -> str:
-    needs = ", ".join(f"{_in_words(need)} (`{need}`)" for need in rule.rule.needs)
+    needs = ", ".join(f"{label_of(need)} (`{need}`)" for need in rule.rule.needs)
     textures = ", ".join(each.replace("_", " ") for each in rule.rule.applies_to)
     head = [
         f"### {rule.slug}",
@@ -97,28 +98,6 @@ def _rule(rule: RegisteredRule) -> str:
         + (f" Only for {textures}." if textures else ""),
     ]
     return "\n\n".join([*head, *_sections(shown(rule.sections))])
-
-
-def _in_words(key: str) -> str:
-    """``conditions.coarse_aggregate.hardness`` → coarse aggregate hardness."""
-    parts = (_NOUNS.get(each, each.replace("_", " ")) for each in key.split("."))
-    return " ".join(part for part in parts if part)
-
-
-_NOUNS = {
-    "conditions": "",
-    "testing": "",
-    "settings": "setting",
-    "at_least": "limit",
-    "at_most": "limit",
-    "when": "time",
-    "where": "place",
-    "measured": "time",
-    "paid": "payment",
-    "required": "decision",
-    "ph": "pH",
-}
-"""What the keys that are no nouns, or say nothing by themselves, stand for."""
 
 
 def _sections(sections: dict[str, str]) -> Iterator[str]:

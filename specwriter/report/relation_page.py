@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from specwriter.reconcile.joint import JOINTS, Joint
 from specwriter.reconcile.registry import all_relations, relations_by_topic
-from specwriter.reconcile.relation import Relation
+from specwriter.reconcile.relation import Relation, basis_of
 
 _CLASH = (
     "Change one of the requirements that the finding names. It says for each of them which value "
@@ -64,7 +64,7 @@ def _of_clash(some: Sequence[Relation]) -> Page:
         slug=first.slug,
         summary=_sentence(first.title),
         grade="conflict" if exact else "caution",
-        basis="arithmetic" if exact else "published",
+        basis=basis_of(some),
         sections=_sections(some, _CLASH if exact else _SCREEN),
         also=tuple((slug, _sentence(title)) for slug, title in assures.items()),
     )
@@ -76,7 +76,7 @@ def _of_result(relation: Relation, some: Sequence[Relation]) -> Page:
         slug=relation.assures.slug,
         summary=_sentence(relation.assures.title),
         grade="caution",
-        basis="arithmetic" if relation.kind == "exact" else "published",
+        basis=basis_of(some),
         sections=_sections(some, _ASSURE),
     )
 
@@ -104,7 +104,7 @@ def _sections(some: Sequence[Relation], settle: str) -> dict[str, str]:
         "Why it matters": some[0].why,
         "Where it is valid": _lines(part for each in some for part in each.validity.split("; ")),
         "How to settle it": settle,
-        "Sources": _lines(each.source for each in some),
+        "Sources": _lines(one for each in some for one in each.sources),
     }
 
 

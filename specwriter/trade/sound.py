@@ -99,7 +99,7 @@ BANDS: dict[str, Band] = {
     "transverse_grooving": Band(
         quietest=101,
         loudest=111,
-        source=f"{_RECALLED}; of transverse tines, whose grooves strike the tyre alike",
+        source=f"{_RECALLED}, of transverse tines, whose grooves strike the tyre alike",
     ),
 }
 """Texture → band. Tined surfaces themselves are not saw-cut and stand in no job."""

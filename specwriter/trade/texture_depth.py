@@ -16,8 +16,8 @@ CONVERSION_SOURCES: dict[Conversion, str] = {
     "(second-hand)",
     "1.1 MPD": "ISO 13473-1:2019, 7.10, as stated in the method paper of a public implementation "
     "(second-hand)",
-    "0.069 + 0.947 MPD": "ASTM E2157 (circular track), coefficients from memory, unverified; the "
-    "standard says that its equation is not that of E1845",
+    "0.069 + 0.947 MPD": "ASTM E2157 (circular track), whose equation is not that of E1845, "
+    "coefficients from memory, unverified",
 }
 
 LINES: dict[Conversion, tuple[Fraction, Fraction]] = {

@@ -70,7 +70,8 @@ def test_an_absent_value_of_several_areas_is_one_blank_and_a_decision_for_each()
     body = "{% for a in areas %}\nOn {{ a.name }}, skid {{ a.friction.at_least }}.\n{% endfor %}"
     made = job("longitudinal_grooving", areas)
 
-    assert texts(made, body) == ["On mainline and the ramp, skid <blank:[friction least value]>."]
+    blank = "<blank:[lower limit of friction]>"
+    assert texts(made, body) == [f"On mainline and the ramp, skid {blank}."]
     assert [each.path for each in document(made, body).open_decisions][-2:] == [
         "areas.mainline.friction.at_least",
         "areas.ramp.friction.at_least",

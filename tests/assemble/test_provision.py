@@ -49,7 +49,7 @@ def test_the_lead_in_says_what_happens_to_the_base_section(action: str, lead_in:
     [
         (
             None,
-            "[base section, and what is done to it]",
+            "[base section and what is done to it]",
             ["project.base_section"],
         ),
         (

@@ -131,7 +131,7 @@ def test_a_stretch_without_width_has_no_plan_area() -> None:
 
     (table,) = tables(made, "limits_table")
 
-    assert rows(table)[0][-2:] == ["<blank:[limits 1 width]>", "–"]
+    assert rows(table)[0][-2:] == ["<blank:[width of the limits]>", "–"]
 
 
 def test_dimensions_have_a_column_for_each_area() -> None:
@@ -221,7 +221,7 @@ def test_each_absent_cell_is_a_decision(cell: str) -> None:
         ("90 percent", "share of the readings, at least 90 percent", []),
         (
             None,
-            "share of the readings, <blank:[groove spacing test share]>",
+            "share of the readings, <blank:[share of readings in the groove spacing test]>",
             [f"{AREA}.testing.groove_spacing.share"],
         ),
     ],
@@ -278,7 +278,7 @@ def test_tiers_of_the_readings_stand_beside_what_each_of_them_must_meet(
         ({"method": "ASTM E965", "edition": "2015"}, "ASTM E965, edition 2015", []),
         (
             {"method": "ASTM E965"},
-            "ASTM E965, edition <blank:[texture depth edition]>",
+            "ASTM E965, edition <blank:[edition of the method of texture depth]>",
             [f"{AREA}.texture_depth.edition"],
         ),
         ({"method": "sand patch"}, "sand patch", []),

@@ -96,11 +96,11 @@ def test_an_absent_value_is_a_blank_and_an_open_decision() -> None:
 
     (clause,) = made.parts[2].clauses
     runs = clause.blocks[0].runs  # type: ignore[union-attr]
-    assert Run(text="[equipment mass]", kind="blank") in runs
+    assert Run(text="[mass of the machine]", kind="blank") in runs
     assert Run(text="[groove spacing]", kind="blank") in runs
     assert made.open_decisions[-2:] == (
         OpenDecision(
-            path=f"{AREA}.equipment.mass", label="equipment mass, Elm Street", clause="3.1"
+            path=f"{AREA}.equipment.mass", label="mass of the machine, Elm Street", clause="3.1"
         ),
         OpenDecision(
             path=f"{AREA}.groove.spacing", label="groove spacing, Elm Street", clause="3.1"
@@ -183,11 +183,13 @@ def test_text_of_the_job_is_never_read_as_markdown_or_jinja(text: str) -> None:
     [
         ("areas.mainline.groove.width", "groove width"),
         ("areas.mainline.groove.per_foot", "grooves per foot"),
-        ("areas.mainline.testing.groove_depth.where", "groove depth test place"),
-        ("areas.mainline.smoothness.test.method", "smoothness test method"),
-        ("areas.mainline.limits.0.from", "limits 1 start"),
+        ("areas.mainline.testing.groove_depth.where", "place of the groove depth test"),
+        ("areas.mainline.smoothness.test.method", "method of the smoothness test"),
+        ("areas.mainline.limits.0.from", "start of the limits"),
+        ("areas.mainline.limits.1.from", "start of the limits, no. 2"),
+        ("areas.mainline.friction.tyre", "tire of the friction test"),
         ("project.provision", "provision"),
-        ("residue.ph", "residue pH"),
+        ("residue.ph", "pH of the residue"),
         ("conditions.coarse_aggregate.kind", "coarse aggregate kind"),
         ("areas.ramp.conditions.coarse_aggregate.kind", "coarse aggregate kind"),
         ("pay_items.a.number", "number"),
@@ -204,7 +206,7 @@ def test_a_label_says_where() -> None:
     assert label("areas.deck.groove.depth", made) == "groove depth, Harrow Creek bridge deck"
     assert label("pay_items.grooving.number", made) == "number, pay item Longitudinal Grooving"
     assert label("submittals.equipment.due", made) == "time due, Equipment list and head pattern"
-    assert label("residue.ph", made) == "residue pH"
+    assert label("residue.ph", made) == "pH of the residue"
 
 
 def test_fixed_words() -> None:

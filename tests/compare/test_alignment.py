@@ -66,7 +66,7 @@ def test_an_area_under_another_id_is_followed() -> None:
     assert moved.sense is Sense.MOVED
     assert told(spacing) == (
         "shifted",
-        "groove spacing, centre to centre",
+        "groove spacing",
         "3/4 in ± 1/32 in",
         "1 in ± 1/32 in",
     )

@@ -53,7 +53,7 @@ CASES = {
     ),
     "a limit on the mean that each reading must meet": Case(
         new={f"{MAIN}.testing.texture.statistic": "each"},
-        said="TIGHTER, the contractor bears it: texture test, statistic judged",
+        said="TIGHTER, the contractor bears it: statistic of the texture test",
         words="[−mean",
     ),
     "a lost not": Case(
@@ -90,7 +90,7 @@ CASES = {
     ),
     "another edition of a test": Case(
         new={f"{MAIN}.smoothness.test.edition": "2020"},
-        said="smoothness test, edition",
+        said="edition of the smoothness test",
         words="2020",
     ),
     "changed content under the same identifier": Case(

@@ -10,7 +10,6 @@ import pytest
 
 from specwriter.compare.burden import RECORD
 from specwriter.compare.change import Sense
-from specwriter.compare.labels import _NAMES, label_of
 from specwriter.compare.meaning import (
     MEANINGS,
     ORDERED_CHOICES,
@@ -57,23 +56,6 @@ def test_every_requirement_of_the_model_has_a_meaning() -> None:
 @pytest.mark.parametrize("table", [MEANINGS, ORDERED_CHOICES, PRESENCE])
 def test_no_row_speaks_of_what_the_model_has_not(table: dict[str, object]) -> None:
     assert set(table) - TAILS - NOUNS - {"area"} == set()
-
-
-def test_no_name_is_given_to_what_the_model_has_not() -> None:
-    assert set(_NAMES) - TAILS - {"sequence.order"} == set()
-
-
-def test_no_two_requirements_share_a_name() -> None:
-    named: dict[str, Key] = {}
-    for key in KEYS:
-        path = ".".join(("areas", "curve", *key) if key[0] not in vars_of_job() else key)
-        label = label_of(key, f"{path}.entry" if key in {("pay_items",), ("submittals",)} else path)
-        place = (label, key[0] in vars_of_job())
-        assert named.setdefault(str(place), key) == key
-
-
-def vars_of_job() -> set[str]:
-    return {key_of(field) for field in fields(Job)}
 
 
 def test_every_matter_says_who_bears_every_sense() -> None:

@@ -38,14 +38,14 @@ COVER = Finding(
 )
 CHANGES = [
     ("mainline", "groove depth", "tighter", "contractor"),
-    ("mainline", "groove spacing, centre to centre", "restated", "both"),
-    ("mainline", "groove depth test, remedy", "reworded", "check"),
-    ("mainline", "groove spacing test, statistic judged", "tighter", "contractor"),
+    ("mainline", "groove spacing", "restated", "both"),
+    ("mainline", "remedy of the groove depth test", "reworded", "check"),
+    ("mainline", "statistic of the groove spacing test", "tighter", "contractor"),
     ("deck", "cover to steel after cutting", "added", "contractor"),
     ("deck", "distance left at joints", "looser", "agency"),
     ("deck", "coverage test", "removed", "agency"),
     (None, "posted speed", "changed", "check"),
-    (None, "submittal equipment, response", "looser", "contractor"),
+    (None, "submittal equipment, response time", "looser", "contractor"),
 ]
 SMALL = """\
 format: 1
@@ -90,7 +90,7 @@ North curve
      3/16 in is 1/16 in less than 1/4 in.
      The saw has less room within which the cut is accepted.
 
-  RESTATED: groove spacing, centre to centre
+  RESTATED: groove spacing
      old.yaml:10:16   3/4 in
      new.yaml:10:16   19 mm
      19 mm is 0.05 mm less than 3/4 in.
@@ -112,7 +112,7 @@ North curve
                       (absent)
      Places that were left out of acceptance now count.
 
-  REWORDED, to be checked: groove depth test, remedy
+  REWORDED, to be checked: remedy of the groove depth test
      old.yaml:15:47   do not saw again
      new.yaml:15:47   saw again
      "do not" is gone.

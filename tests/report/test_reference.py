@@ -7,7 +7,7 @@ import re
 import pytest
 
 from specwriter.reconcile.registry import all_relations
-from specwriter.reconcile.relation import Relation
+from specwriter.reconcile.relation import Relation, basis_of
 from specwriter.report.checklist import QUESTIONS, Question
 from specwriter.report.reference import reference_markdown, topics_table
 from specwriter.report.relation_page import pages
@@ -27,8 +27,8 @@ def test_a_rule_stands_with_grade_basis_examples_and_sources() -> None:
     chapter = reference_markdown()
     page = chapter.partition("### setback-not-stated\n")[2].partition("\n### ")[0]
 
-    assert "Grade: open. Basis: published. Looks only where the job gives residue regime" in page
-    assert "(`residue.regime`)." in page
+    assert "Grade: open. Basis: published. Looks only where the job gives what becomes of" in page
+    assert "the residue (`residue.regime`)." in page
     assert "```yaml\nresidue: {regime: spread, permit_by: agency}\n```" in page
     assert "- Ohio CMS 257 and 511, 2010" in page
 
@@ -38,7 +38,7 @@ def test_a_relation_stands_once_with_its_reason_and_a_way_out() -> None:
     page = chapter.partition("### roughness-of-the-parts\n")[2].partition("\n### ")[0]
 
     assert chapter.count("### roughness-of-the-parts\n") == 1
-    assert "Grade: caution. Basis: published." in page
+    assert "Grade: caution. Basis: arithmetic." in page
     assert "**Why it matters**" in page
     assert "**How to settle it**" in page
 
@@ -53,6 +53,25 @@ def test_the_table_counts_every_rule_once() -> None:
     names = re.findall(r"[a-z][a-z0-9-]+", topics_table())
 
     assert all(names.count(rule.slug) >= 1 for rule in all_rules())
+
+
+@pytest.mark.parametrize("relation", all_relations(), ids=lambda relation: relation.slug)
+def test_a_relation_is_called_published_only_by_a_document_that_was_read(
+    relation: Relation,
+) -> None:
+    documents = [each for each in relation.sources if re.search(r"\d{4}|second-hand|UFGS", each)]
+
+    if basis_of([relation]) == "published":
+        assert documents
+        assert "memory, unverified" not in relation.source
+    elif documents and relation.kind != "exact":
+        assert re.search("memory, unverified|^project calculation", relation.source)
+
+
+def test_no_source_stands_twice_on_a_page() -> None:
+    for page in pages().values():
+        sources = page.sections["Sources"].splitlines()
+        assert len(sources) == len(set(sources)) <= 8
 
 
 @pytest.mark.parametrize("question", QUESTIONS, ids=lambda question: question.asks)

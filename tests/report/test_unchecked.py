@@ -30,7 +30,7 @@ def test_each_lack_stands_once_with_the_checks_that_wait() -> None:
     assert [(each.what, each.areas, each.checks) for each in told] == [
         ("house settings", (), 1),
         ("ride", ("deck", "loop"), 2),
-        ("friction lower limit", ("loop",), 1),
+        ("lower limit of friction", ("loop",), 1),
     ]
 
 

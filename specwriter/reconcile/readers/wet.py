@@ -11,8 +11,9 @@ from dataclasses import replace
 from fractions import Fraction
 
 from specwriter.model import Area, Job
+from specwriter.model.labels import and_list
 from specwriter.quantity import Interval
-from specwriter.reconcile.requirement import Requirement, and_list, stated
+from specwriter.reconcile.requirement import Requirement, stated
 from specwriter.trade.film import outside_1979
 
 _ALONG = ("longitudinal_grooving", "next_generation_concrete_surface")

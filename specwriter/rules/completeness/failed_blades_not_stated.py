@@ -4,7 +4,7 @@ Looks at
     Sawn grooves, and the number of failed blades with which a shift may be finished.
 
 Why it matters
-    A blade breaks in most shifts. Without a rule the inspector must stop the machine for one
+    Blades break while they cut. Without a rule the inspector must stop the machine for one
     missing groove, or has nothing to stop it with when ten are missing; and a second cut beside
     the first leaves two grooves where one was meant.
 

@@ -6,7 +6,7 @@ Looks at
 
 Why it matters
     Half of the spacings under what, or how many under 1 in? A head of all wide spacings passes a
-    clause that gives one of the two, and a wide pattern drains less and hums more.
+    clause that gives one of the two, and is not the pattern that was meant.
 
 Conflict
     areas.mainline.groove:

@@ -5,8 +5,8 @@ Looks at
     deep and 1-3/8 to 1-1/2 in apart, with 2 mm to either side.
 
 Why it matters
-    Width, depth and spacing of this pattern were tested together. Shallower or wider apart it
-    holds less water than aircraft are promised; closer together the edges of the lands break.
+    Width, depth and spacing of this pattern belong together. Shallower or wider apart it takes up
+    less water than the published one; closer together the lands between are narrower.
 
 Conflict
     areas.runway.groove: {width: 1/4 in, depth: 1/4 in, spacing: 1 in}

@@ -4,8 +4,8 @@ Looks at
     Skid numbers, their names, and the speed of the test.
 
 Why it matters
-    Friction falls with speed. A surface that shows 48 at 20 mph shows 34 at 60 mph, so without
-    the speed the limit has no meaning.
+    Friction falls with speed. The surface of one textbook example shows 48 at 20 mph and 34 at
+    60 mph: without the speed the limit has no meaning.
 
 Conflict
     areas.mainline.friction: {measure: SN, at_least: at least 40, tyre: smooth}

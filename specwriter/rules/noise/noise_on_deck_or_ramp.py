@@ -4,8 +4,8 @@ Looks at
     OBSI limits and the place of the area.
 
 Why it matters
-    Joints and gratings sound louder than any texture, and on a ramp the speed and the straight
-    line of the test are not to be had. The result judges the place, not the work.
+    Joints and gratings add noise that is not of the texture, and a ramp seldom has the speed and
+    the straight line that the test needs. The result then judges the place, not the work.
 
 Conflict
     areas.mainline.place: bridge_deck

@@ -5,7 +5,7 @@ Looks at
 
 Why it matters
     Tyres are quieter on a warm day. Between 40 and 80 °F the level may move by one half to one
-    and a half decibels, which is as much as two textures differ.
+    and a half decibels, which can decide whether a limit is met.
 
 Conflict
     areas.mainline.noise:

@@ -4,8 +4,8 @@ Looks at
     OBSI limits whose test names no standard that fixes the tyre, and no tyre.
 
 Why it matters
-    The level is that of a tyre on a pavement. Two tyres on one lane differ by more than two
-    textures do, so a limit without the tyre is met or missed by the choice of tyre.
+    The level is that of a tyre on a pavement. New tyres of one kind already differ by a decibel
+    on one lane, so a limit without the tyre is met or missed by the choice of tyre.
 
 Conflict
     areas.mainline.noise: {measure: OBSI, at_most: at most 103 dB(A)}

@@ -5,7 +5,7 @@ Looks at
 
 Why it matters
     "Square yard" is a unit, not a rule. Whether an area cut twice counts twice, and whether the
-    strip along the kerb counts at all, is worth more than most bid differences.
+    strip along the kerb counts at all, can change the quantity by several percent.
 
 Conflict
     pay_items.grinding.measured_as: null

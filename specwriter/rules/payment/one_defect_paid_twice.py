@@ -6,8 +6,7 @@ Looks at
 
 Why it matters
     A rough lane fails the index and the straightedge, a shallow groove fails the depth and the
-    texture depth. Two deductions for one defect are refused as a penalty, and the first one with
-    them.
+    texture depth. Two deductions for one defect are disputed as a penalty.
 
 Conflict
     areas.mainline.smoothness: {index: MRI, test: {pay_effect: 95 percent of the unit price}}

@@ -4,8 +4,9 @@ Looks at
     Pay items under which areas of different textures are paid.
 
 Why it matters
-    Grinding costs several times what grooving does. Under one price the contractor gains when the
-    dear texture shrinks and loses when it grows, and every change of limits becomes a claim.
+    A square yard of one texture does not cost what one of the other does. Under one price the
+    contractor gains when the dear texture shrinks and loses when it grows, and every change of
+    limits becomes a claim.
 
 Conflict
     areas.extra: {texture: longitudinal_grooving, place: roadway, pay_item: grinding}

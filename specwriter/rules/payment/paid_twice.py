@@ -6,8 +6,8 @@ Looks at
     both include.
 
 Why it matters
-    The agency pays twice, or refuses the second payment and is sued for it. Joint resealing by the
-    foot and inside the grinding price is the classic.
+    The agency pays twice, or refuses the second payment and meets a claim. An example is joint
+    resealing by the foot that is also inside the grinding price.
 
 Conflict
     pay_items.resealing: {name: Joint Resealing, unit: LF, measured_as: length of joint}

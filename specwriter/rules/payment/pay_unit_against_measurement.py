@@ -6,7 +6,7 @@ Looks at
 Why it matters
     A table that pays by the square foot and a rule that measures square yards differ by nine; a
     rule that measures length cannot be paid by area at all. The difference is found at the first
-    estimate and settled by lawyers.
+    estimate, when the price cannot be changed any more.
 
 Conflict
     pay_items.grinding.unit: SY

@@ -6,7 +6,7 @@ Looks at
 
 Why it matters
     A shift is closing, setting up, cutting, cleaning, testing, drying and opening. In a short
-    window most of it is not cutting, and the price of a square yard doubles.
+    window most of it is not cutting, and a square yard costs more.
 
 Conflict
     conditions.work_windows: [{days: daily, start: "23:00", end: "03:00"}]

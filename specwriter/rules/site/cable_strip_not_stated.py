@@ -4,8 +4,8 @@ Looks at
     Whether the strip left at the arresting cable is given where the site has any.
 
 Why it matters
-    The cable is lifted by blocks and dragged across the surface. Grooves under it wear it through,
-    and it fails when it is needed.
+    The cable is lifted by blocks and dragged across the surface. The edges of
+    grooves wear it where it has to hold.
 
 Conflict
     conditions.arresting_gear: true

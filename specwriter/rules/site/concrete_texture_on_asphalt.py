@@ -5,8 +5,8 @@ Looks at
 
 Why it matters
     The texture lives from strips of concrete that stand between the blade cuts. In asphalt the
-    strips are stone held by bitumen: they crumble and close under traffic, so a limit on them is
-    met on the first day and on no other.
+    strips are stone held by bitumen: they crumble and close under traffic, so a limit on them
+    may be met on the first day and not later.
 
 Conflict
     conditions.pavement: asphalt

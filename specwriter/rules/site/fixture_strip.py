@@ -5,7 +5,7 @@ Looks at
 
 Why it matters
     Nearer than a few inches a blade touches the housing or its cable; a strip wider than 18 in
-    holds water in the wheel path of the touchdown zone.
+    is surface that no groove drains.
 
 Conflict
     areas.runway.coverage.fixture_offset: 2 in

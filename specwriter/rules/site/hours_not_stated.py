@@ -5,7 +5,7 @@ Looks at
 
 Why it matters
     Cutting concrete is loud, and local ordinances limit the hours. Bidders who do not know the
-    hours price different shifts, and the first complaint stops the work.
+    hours price different shifts, and a complaint can stop the work.
 
 Conflict
     conditions.night_work: true

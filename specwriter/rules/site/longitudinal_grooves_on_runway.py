@@ -4,8 +4,8 @@ Looks at
     Longitudinal grooving on a runway.
 
 Why it matters
-    Water must leave a runway to the side, under the tyres of aircraft that brake from 150 mph.
-    Grooves along it hold the water in the wheel path and lead it along; cross-wind does the rest.
+    Water must leave a runway to the side, also under the tyres of aircraft that brake. Grooves
+    along it do not lead the water to the edge, and the documents for runways have them across.
 
 Conflict
     areas.mainline.place: runway

@@ -5,7 +5,7 @@ Looks at
 
 Why it matters
     Loop wire lies in a shallow saw cut. A groove of full depth that crosses it cuts the wire or
-    opens its sealant to water, and the signal fails weeks after the work is paid.
+    opens its sealant to water, and the signal can fail weeks after the work is paid.
 
 Conflict
     conditions.loop_detectors: true

@@ -4,8 +4,8 @@ Looks at
     The pH allowed for the residue, against the limits at which a liquid waste is corrosive.
 
 Why it matters
-    Liquid at pH 12.5 and above, or at 2 and below, burns skin and is hazardous waste in federal
-    law. A limit of the job that reaches there allows what the law forbids. The test is on the
+    Liquid waste at pH 12.5 and above, or at 2 and below, is corrosive and so hazardous waste in
+    federal law. A limit of the job that reaches there lets such liquid through. The test is on the
     liquid alone: dried residue is not corrosive by its pH.
 
 Conflict

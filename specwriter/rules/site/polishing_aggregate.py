@@ -5,8 +5,8 @@ Looks at
     nothing is said.
 
 Why it matters
-    Grinding cuts through the stone, and tyres then run on the cut faces. Limestone and dolomite
-    polish: the texture is still there, and the wet road is slippery all the same.
+    Grinding cuts through the stone, and tyres then run on the cut faces. Many limestones
+    and dolomites polish: the texture is then still there, and its grip in the wet is gone.
 
 Conflict
     conditions.coarse_aggregate: {kind: crushed limestone}

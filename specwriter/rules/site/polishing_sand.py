@@ -5,8 +5,8 @@ Looks at
     area has a friction limit.
 
 Why it matters
-    On concrete the sand gives the fine grip that a tyre feels in the wet. Carbonate sand wears
-    smooth within months, and no groove brings the grip back.
+    On concrete the sand gives the fine grip that a tyre feels in the wet. Carbonate sand can
+    wear smooth, and no groove brings that grip back.
 
 Conflict
     conditions.fine_aggregate: {siliceous: 10 percent}

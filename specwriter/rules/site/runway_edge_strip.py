@@ -4,8 +4,8 @@ Looks at
     The strip along the runway edge that is left without grooves, against 5 to 10 ft.
 
 Why it matters
-    Closer than 5 ft the saw has nothing to run on and breaks the edge. Farther than 10 ft water
-    stands where an aircraft that leaves the middle needs grip.
+    Nearer than 5 ft the saw runs out of pavement to stand on. Farther than 10 ft an aircraft that
+    leaves the middle has a wide strip without grooves under its wheels.
 
 Conflict
     areas.runway.coverage.edge_offset: at least 15 ft

@@ -4,8 +4,8 @@ Looks at
     Transverse grooves of one spacing where noise-sensitive neighbours are near.
 
 Why it matters
-    A tyre strikes evenly spaced transverse grooves at one rate, which people hear as a whine that
-    carries far. The same grooves at random spacings have no tone, and longitudinal ones neither.
+    A tyre strikes evenly spaced transverse grooves at one rate, which people hear as a whine. The
+    same grooves at random spacings spread it over many rates, and longitudinal ones have none.
 
 Conflict
     conditions.noise_sensitive_neighbours: true

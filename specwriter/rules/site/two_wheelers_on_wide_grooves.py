@@ -5,8 +5,8 @@ Looks at
     surface.
 
 Why it matters
-    A narrow tyre follows a wide groove. Riders feel the tracking, the lightest machines most, and
-    some fall when they steer against it.
+    A narrow tyre tends to follow a wide groove. Riders feel the tracking, and those who do not
+    expect it steer against it.
 
 Conflict
     conditions.two_wheelers: true

@@ -5,7 +5,7 @@ Looks at
 
 Why it matters
     Highway work has 0.3 in in 25 ft, military airfields 0.4 in. Each is tuned to its own limits,
-    and the looser one on a highway lets pass what a driver feels as a blow.
+    and the looser one on a highway lets bumps pass that its limits do not expect.
 
 Conflict
     areas.mainline.smoothness.index: PI

@@ -24,9 +24,8 @@ RELATION = Relation(
     statement="groove width at the bottom is at most the groove width",
     shape=Linear({"groove.width": 1, "groove.width_at_bottom": -1}, Interval(Fraction(0), None)),
     why=(
-        "A saw-cut groove that is wider at the bottom than at the top cannot be cut, "
-        "and its edges would break off under the first wheel. Mostly top and bottom "
-        "were interchanged."
+        "A groove that is wider at the bottom than at the top cannot be cut by a saw. "
+        "Mostly top and bottom were interchanged."
     ),
     source="DOT/FAA/TC-TN12/7, page 29, 2012: the trapezoidal groove is wider at the top",
     validity="square and trapezoidal grooves",

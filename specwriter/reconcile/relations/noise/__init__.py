@@ -1,4 +1,4 @@
-"""Relations of noise."""
+"""Levels of one lane: beside the tyre, at the roadside, and after years of traffic."""
 
 from __future__ import annotations
 

@@ -11,6 +11,6 @@ RELATIONS = left_after(
     ("depth of the joint reservoir after cutting", "depth of the joint reservoir"),
     "geometry: grinding lowers the top of the reservoir, not its bottom",
     "The sealant needs its depth to hold. Where grinding takes more of the joint than may go, "
-    "the new seal is too shallow, lets go in the first winter, and the joint takes in water.",
+    "the new seal is too shallow, lets go early, and the joint takes in water.",
     grooves=False,
 )

@@ -72,7 +72,7 @@ RELATION = Relation(
     ),
     source=(
         "project calculation: a machine that always cuts, its head 3 ft ahead of the rear wheels "
-        "and front wheels spread over 4 ft; a real one leaves more"
+        "and front wheels spread over 4 ft, where a real machine leaves more"
     ),
     validity=(
         "waves from 8 ft to 200 ft that make most of the existing roughness; wheelbase from 8 ft "
