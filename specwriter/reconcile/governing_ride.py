@@ -14,7 +14,7 @@ from specwriter.model.results import Straightedge
 from specwriter.reconcile.per_area import per_area
 from specwriter.reconcile.readers import ride
 from specwriter.reconcile.requirement import sources
-from specwriter.reconcile.roughness_of_parts import SMOOTHEST, has_joints, has_steps
+from specwriter.reconcile.roughness_of_parts import has_joints, has_steps
 from specwriter.reconcile.stated_ride import lies_on, most
 from specwriter.trade.ride import FOOT, INCH, INCH_PER_MILE, steps
 from specwriter.trade.ride.bumps import LEAST_LOCALIZED, MOST_LOCALIZED
@@ -49,7 +49,7 @@ def localized_governed_by(job: Job, area: Area) -> Cause:
         worst["segment"] = float(segment) * worst_over_segment(float(base))
     if has_joints(job, area) and has_steps(job, area):
         step = _step(job, area) * steps.localized(round(float(base), 2))
-        worst["step"] = steps.combined(SMOOTHEST, step)
+        worst["step"] = steps.combined(steps.SMOOTHEST, step)
     bump, allowed = most(job, area, ride.BUMP), greatest_step(area)
     if bump is not None and _is_loose(bump, short, base) and (allowed or 0) <= bump:
         worst["bump"] = float(bump) * LEAST_LOCALIZED

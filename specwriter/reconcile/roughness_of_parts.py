@@ -17,18 +17,14 @@ from specwriter.reconcile.cutting import is_ground, removal_is_stated
 from specwriter.reconcile.requirement import sources
 from specwriter.reconcile.shape import Inverse, Values
 from specwriter.reconcile.stated_ride import has_step_limit, lies_within
-from specwriter.trade.ride import FOOT, INCH_PER_MILE
+from specwriter.trade.ride import FOOT
 from specwriter.trade.ride.curl import curl
-from specwriter.trade.ride.steps import combined, room_for, saw_tooth
+from specwriter.trade.ride.steps import JOINTS, combined, room_for, saw_tooth
 
 STEP, CURL = "joint_match", "conditions.daily_curl"
 SPACING, LONG_WAVES = "conditions.joint_spacing", "ride.long_waves"
 EXISTING, WAVELENGTH = "conditions.existing_mri", "conditions.existing_wavelength"
 WHEELBASE = "equipment.wheelbase"
-
-SMOOTHEST = 30 * INCH_PER_MILE
-"""Roughness between the joints of the smoothest surface to be expected. Common practice, no
-source."""
 
 ROUNDING = Fraction(1, 10**10)
 """Share granted between a computed output and the input computed back from it in floats."""
@@ -45,7 +41,7 @@ _JOINTED = ("jointed_plain_concrete", "jointed_reinforced_concrete")
 def has_joints(job: Job, area: Area) -> bool:
     """True for slabs whose joints are 10 ft to 40 ft apart: there roughness falls with spacing."""
     site = job.conditions
-    return site.pavement in _JOINTED and lies_within(site.joint_spacing, 3.0, 12.2)
+    return site.pavement in _JOINTED and lies_within(site.joint_spacing, *JOINTS)
 
 
 def has_steps(job: Job, area: Area) -> bool:

@@ -19,6 +19,12 @@ FORGIVEN = Formula(
     validity="grooves lost over the whole length of the window, each counted with its spacing",
 )
 
+SHARE_LEFT = Formula(
+    text="share textured = 1 - failed blades × spacing / width of the window",
+    source="geometry: a failed blade leaves one groove out along the whole window",
+    validity="all failed blades in one window; nothing else lost",
+)
+
 
 def passes_needed(lane: Fraction, head: Fraction, overlap: Fraction) -> int:
     """Passes that leave no strip; ``ValueError`` where the overlap is not below the head."""
@@ -40,3 +46,8 @@ def strip_left(lane: Fraction, passes: int, head: Fraction, overlap: Fraction) -
 def grooves_forgiven(share: Fraction, window_width: Fraction, spacing: Fraction) -> int:
     """Whole grooves that may be missing across a window: ``FORGIVEN``."""
     return floor((1 - share) * window_width / spacing)
+
+
+def share_left(failed: Fraction, spacing: Fraction, window_width: Fraction) -> Fraction:
+    """Share of a window that is textured where blades fail: ``SHARE_LEFT``."""
+    return 1 - failed * spacing / window_width

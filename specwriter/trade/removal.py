@@ -52,3 +52,8 @@ def section_modulus_left(thickness: Fraction, removed: Fraction) -> Fraction:
 def stress_ratio(thickness: Fraction, removed: Fraction) -> Fraction:
     """Bending stress after removal over before: the section modulus, turned round."""
     return 1 / section_modulus_left(thickness, removed)
+
+
+def step_left(faulting: Fraction, removed: Fraction) -> Fraction:
+    """Least step at a joint after so much is removed from its high side. Source: geometry."""
+    return max(Fraction(0), faulting - removed)

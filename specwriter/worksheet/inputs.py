@@ -95,6 +95,18 @@ def _input(node: Node | None, key: str, name: str) -> Input:
     return Given(name=name, interval=value.interval, evidence=(evidence,))
 
 
+READ_AS_BOTH = "the job gives one blade thickness, read as both the core and the cutting segment"
+
+
+def only_thickness(area: Area, noun: str) -> Given | None:
+    """The one thickness of blades that stands beside a spacer, where it is given alone."""
+    core, segment = (of_area(area, f"{noun}.{key}") for key in ("core", "segment"))
+    if isinstance(of_area(area, f"{noun}.spacer"), Missing):
+        return None
+    given = [each for each in (core, segment) if isinstance(each, Given)]
+    return given[0] if len(given) == 1 else None
+
+
 def first(inputs: Iterable[Input]) -> Input:
     """The first input that the job states; else the first of the missing ones."""
     listed = tuple(inputs)

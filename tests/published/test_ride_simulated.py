@@ -34,8 +34,11 @@ from tests.support.ride_roads import (
     combination,
     gaps,
     hri_over_mri,
+    line_of_the_profile_index,
+    mean_profile_index,
     read_by_a_sensor,
     share_over_an_eighth,
+    straightedge_on_a_random_surface,
     worst_over_base,
 )
 from tests.support.ride_waves import sine
@@ -167,6 +170,30 @@ def test_the_largest_gaps_on_random_surfaces_lie_in_the_recorded_range(
     for exponent in (-0.5, 0.0, 0.5):
         assert 0.9 * low <= row.mri * gaps(exponent).max() <= 1.1 * high
     assert row.over[0] * 0.7 - 0.05 <= shares[0] <= shares[1] <= row.over[1] * 1.3 + 0.05
+
+
+@pytest.mark.parametrize("row", straightedge.ON_RANDOM, ids=lambda row: f"MRI {row.mri}")
+def test_the_recorded_gaps_are_those_of_random_surfaces(row: straightedge.OnRandomSurface) -> None:
+    found = straightedge_on_a_random_surface({"mri": row.mri})
+
+    assert row.gap_95 == pytest.approx(found["p95"], rel=0.06)
+    assert row.gap_99 == pytest.approx(found["p99"], rel=0.06)
+
+
+@pytest.mark.parametrize("fit", profilograph.FITS, ids=lambda fit: f"band {fit.band}")
+def test_the_line_of_a_band_is_that_of_the_simulated_pairs(fit: profilograph.Fit) -> None:
+    slope, offset, error = line_of_the_profile_index({"band_in": fit.band})
+
+    assert fit.slope == pytest.approx(slope, rel=0.05)
+    assert fit.offset == pytest.approx(offset, abs=2)
+    assert fit.error == pytest.approx(error, rel=0.15)
+
+
+@pytest.mark.parametrize("iri", profilograph.MEANS)
+def test_the_recorded_means_are_those_of_the_simulated_traces(iri: int) -> None:
+    means = [mean for mean, _ in profilograph.MEANS[iri]]
+
+    assert means == pytest.approx(mean_profile_index({"iri": iri}), rel=0.1, abs=0.05)
 
 
 @pytest.mark.parametrize("fit", profilograph.FITS, ids=lambda fit: f"band {fit.band}")

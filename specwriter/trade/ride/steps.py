@@ -12,6 +12,7 @@ from __future__ import annotations
 from functools import lru_cache
 from math import pow
 
+from specwriter.trade.ride import INCH_PER_MILE
 from specwriter.trade.ride.periodic import SAMPLE, roughness_of_period
 from specwriter.trade.ride.quarter_car import AT_REST, transition
 from specwriter.trade.ride.roughness import AVERAGING, BASE, running
@@ -23,6 +24,14 @@ steps 1/32 to 1/4 in, three spectra) have an rms error of 1.6 percent."""
 
 COMBINATION_ERROR = 0.045
 """Largest relative error of the rule in those cases. Source: project calculation."""
+
+SMOOTHEST = 30 * INCH_PER_MILE
+"""Roughness between the joints of the smoothest surface to be expected. Common practice, no
+source."""
+
+JOINTS = (3.0, 12.2)
+"""Spacing of joints (metres, 10 ft to 40 ft) over which roughness falls steadily with it. Project
+calculation."""
 
 SHORTEST = 1.0
 """Joints closer than this (metres) are outside what the rules here were held against."""

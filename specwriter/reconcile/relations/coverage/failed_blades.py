@@ -7,13 +7,14 @@ from typing import Any
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation, Unassured
+from specwriter.trade.coverage import share_left
 
 SHARE = "coverage.share"
 FAILED, SPACING, WINDOW = "blade.failed_allowed", "groove.spacing", "coverage.window_width"
 
 
 def _value(at: Mapping[str, Any]) -> Any:
-    return 1 - at[FAILED] * at[SPACING] / at[WINDOW]
+    return share_left(at[FAILED], at[SPACING], at[WINDOW])
 
 
 def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:

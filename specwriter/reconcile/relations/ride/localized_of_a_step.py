@@ -14,7 +14,6 @@ from specwriter.reconcile.relation import Function, Relation, Unassured
 from specwriter.reconcile.relations.ride import WHY_STEPS
 from specwriter.reconcile.roughness_of_parts import (
     ROUNDING,
-    SMOOTHEST,
     STEP,
     has_joints,
     has_steps,
@@ -22,7 +21,7 @@ from specwriter.reconcile.roughness_of_parts import (
 )
 from specwriter.reconcile.shape import Values
 from specwriter.reconcile.stated_ride import has_step_limit, most
-from specwriter.trade.ride.steps import combined, localized, room_for
+from specwriter.trade.ride.steps import SMOOTHEST, combined, localized, room_for
 
 _UNASSURED = Unassured(
     slug="step-breaks-the-localized-limit",

@@ -11,6 +11,7 @@ from specwriter.reconcile import roughness_of_parts as parts
 from specwriter.reconcile.readers.ride import HALF_CAR, ROUGHNESS
 from specwriter.reconcile.relation import Function, Relation, Unassured
 from specwriter.reconcile.stated_ride import asks_for_half_car, has_step_limit, most
+from specwriter.trade.ride.steps import SMOOTHEST
 
 _SCATTER = Fraction(5, 100)
 """Share by which the rule of combination may be off (``steps.COMBINATION_ERROR``), rounded up."""
@@ -39,7 +40,7 @@ def _relation(output: str, steps: bool, curl: bool, waves: bool, judged: bool) -
     names = [name for name, is_held in held.items() if is_held]
     words = " and ".join(_WORDS[name] for name in names)
     joints = (parts.SPACING,) if steps or curl else ()
-    floor = 0.0 if waves else parts.SMOOTHEST
+    floor = 0.0 if waves else SMOOTHEST
 
     def applies(job: Job, area: Area) -> bool:
         if output == HALF_CAR and not asks_for_half_car(area):

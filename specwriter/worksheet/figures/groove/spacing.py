@@ -9,11 +9,13 @@ from specwriter.model import Job
 from specwriter.trade import groove_geometry
 from specwriter.trade.formula import Formula, identity
 from specwriter.worksheet.figure import Line
-from specwriter.worksheet.inputs import Given, of_area
+from specwriter.worksheet.inputs import READ_AS_BOTH, Given, of_area, only_thickness
 from specwriter.worksheet.scale import CUT
 from specwriter.worksheet.sheet import areas
 
 TITLE = "groove spacing, centre to centre"
+
+OF_ONE = identity("spacing = core + spacer, the segment read as the core too")
 
 _ROUTES: tuple[tuple[Formula, tuple[str, ...], Callable[..., Any]], ...] = (
     (identity("spacing = 12 in / grooves per foot"), ("groove.per_foot",), lambda n: 1 / n),
@@ -41,6 +43,12 @@ def figures(job: Job) -> Iterator[Line]:
     """One line for each route; none where the spacing is stated and nothing else leads to it."""
     for area, sheet in areas(job):
         found = False
+        segment = of_area(area, "blade.segment")
+        if only_thickness(area, "blade") == segment:
+            found = True
+            needs = [segment, of_area(area, "blade.spacer")]
+            compute = groove_geometry.pitch_of_blades
+            yield sheet.figure(TITLE, OF_ONE, CUT, needs, compute, note=READ_AS_BOTH)
         for formula, paths, compute in _ROUTES:
             needs = [of_area(area, path) for path in paths]
             if all(isinstance(each, Given) for each in needs):

@@ -7,10 +7,10 @@ from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.trade import removal
-from specwriter.trade.formula import identity
+from specwriter.trade.formula import Formula, identity
 from specwriter.worksheet.figure import Line
 from specwriter.worksheet.inputs import Given, Input, depth, of_area, of_site
-from specwriter.worksheet.scale import DEPTH, PERCENT
+from specwriter.worksheet.scale import CUT, DEPTH, PERCENT
 from specwriter.worksheet.sheet import Sheet, areas
 
 _BEFORE = {
@@ -19,6 +19,14 @@ _BEFORE = {
     "overlay thickness left": "overlay_thickness",
     "cover to steel left": "cover_to_steel",
 }
+
+
+_STEP = "least step that the depth of removal leaves at a joint"
+STEP = Formula(
+    text="step = existing faulting - depth of removal, not below 0",
+    source="geometry: the high side of a joint is lowered by what is removed there",
+    validity="grinding; a joint that is faulted as much as stated",
+)
 
 
 def figures(job: Job) -> Iterator[Line]:
@@ -34,6 +42,10 @@ def figures(job: Job) -> Iterator[Line]:
             yield _left(sheet, "sealant reservoir left", reservoir, ground, [])
         if ground:
             yield from _strength(sheet, ground[0])
+            faulting = of_site(sheet.job, "existing_faulting")
+            if isinstance(faulting, Given):
+                needs = (faulting, ground[0])
+                yield sheet.figure(_STEP, STEP, CUT, needs, removal.step_left, as_one=True)
 
 
 def _cuts(area: Area) -> tuple[list[Input], list[Input]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from specwriter.model import Job
 from specwriter.trade.formula import arithmetic
@@ -13,6 +14,7 @@ from specwriter.worksheet.scale import PERCENT, ROUGHNESS
 from specwriter.worksheet.sheet import areas
 
 LEFT = arithmetic("roughness after = existing × (1 - improvement)")
+CROSSOVER = arithmetic("existing = limit / (1 - improvement)")
 NEEDED = arithmetic("improvement = 1 - limit / existing")
 
 _PUBLISHED = (
@@ -31,9 +33,17 @@ def figures(job: Job) -> Iterator[Line]:
             needs = (existing, of_area(area, "smoothness.improvement"))
             title = "roughness that the improvement leaves"
             yield sheet.figure(title, LEFT, ROUGHNESS, needs, lambda mri, share: mri * (1 - share))
+        if ride.limit is not None and ride.improvement is not None:
+            needs = (of_area(area, "smoothness.limit"), of_area(area, "smoothness.improvement"))
+            title = "existing roughness above which the limit is the stricter"
+            yield sheet.figure(title, CROSSOVER, ROUGHNESS, needs, _crossover, as_one=True)
         if ride.limit is not None:
             needs = (of_area(area, "smoothness.limit"), existing)
             title = "improvement that the limit asks for"
             yield sheet.figure(
                 title, NEEDED, PERCENT, needs, lambda limit, mri: 1 - limit / mri, note=_PUBLISHED
             )
+
+
+def _crossover(limit: Fraction, share: Fraction) -> float:
+    return improvement.crossover(float(limit), float(share))

@@ -8,9 +8,9 @@ from fractions import Fraction
 from specwriter.model import Job
 from specwriter.quantity import Interval
 from specwriter.trade.formula import Formula
-from specwriter.trade.ride import bumps, steps
+from specwriter.trade.ride import MILE, bumps, steps
 from specwriter.worksheet.figure import Line
-from specwriter.worksheet.inputs import Input, Missing, of_node
+from specwriter.worksheet.inputs import Given, Input, Missing, of_node
 from specwriter.worksheet.scale import CUT, ROUGHNESS
 from specwriter.worksheet.sheet import Sheet, areas
 
@@ -25,6 +25,11 @@ LEFT = Formula(
     text="step = localized limit / what a single step of one unit makes over the base",
     source=_SOURCE,
     validity=f"{_VALIDITY}: any other roughness leaves less",
+)
+ADDED = Formula(
+    text="roughness added = step × suspension travel of a step of one unit / 0.1 mi",
+    source=_SOURCE,
+    validity=f"{_VALIDITY}; on a rough one a step adds less",
 )
 OF_A_BUMP = Formula(
     text="localized roughness = height × 456 to 751 in/mi for an inch",
@@ -45,6 +50,9 @@ def figures(job: Job) -> Iterator[Line]:
             yield _of_bump(sheet, limit)
             continue
         step = of_node(area, "joint_match", "step left at a joint")
+        if isinstance(step, Given):
+            title = "what one step allowed at a joint adds to 0.1 mi"
+            yield sheet.figure(title, ADDED, ROUGHNESS, (step,), _added)
         title = "localized roughness of the step allowed at a joint"
         yield sheet.figure(title, MADE, ROUGHNESS, (step, base), _made)
         title = "single step that reaches the localized limit"
@@ -62,6 +70,10 @@ def _of_bump(sheet: Sheet, height: Input) -> Line:
 
 def _made(step: Fraction, base: Fraction) -> float:
     return float(step) * steps.localized(float(base))
+
+
+def _added(step: Fraction) -> float:
+    return float(step) * steps.isolated(0.1 * MILE)
 
 
 def _left(limit: Fraction, base: Fraction) -> float:

@@ -55,6 +55,8 @@ def _lines(job: Job, area: Area, sheet: Sheet) -> Iterator[Line]:
 
 def _film(sheet: Sheet, given: list[Given]) -> Iterator[Line]:
     yield sheet.figure(_TITLE, film.FILM_1979, TEXTURE, given, _depth, note=INDICATION, as_one=True)
+    for title, formula, compute in _OTHERS:
+        yield sheet.figure(title, formula, TEXTURE, given, compute, note=INDICATION, as_one=True)
     at = evidence_of(given)
     thickest = reach(_depth, [each.as_one() for each in given]).high
     coarse = given[0].as_one()
@@ -87,6 +89,22 @@ _SPEEDS: tuple[tuple[int, Formula, Callable[[Fraction, Fraction], Fraction]], ..
 
 def _depth(texture: Fraction, path: Fraction, rain: Fraction, slope: Fraction) -> float:
     return film.film_1979(*_fitted(texture, path, rain, slope)) / 1000
+
+
+def _depth_1998(texture: Fraction, path: Fraction, rain: Fraction, slope: Fraction) -> float:
+    fitted = _fitted(texture, path, rain, slope)
+    n = film.roughness_of_concrete(film.reynolds(*fitted[1:3]))
+    return film.film_1998(*fitted, n) / 1000
+
+
+def _depth_1968(texture: Fraction, path: Fraction, rain: Fraction, slope: Fraction) -> float:
+    return film.depth_1968(*_fitted(texture, path, rain, slope)[1:]) / 1000
+
+
+_OTHERS: tuple[tuple[str, Formula, Callable[..., float]], ...] = (
+    (f"{_TITLE}, relation of 1998 on concrete", film.FILM_1998, _depth_1998),
+    ("total depth of water, relation of 1968", film.FILM_1968, _depth_1968),
+)
 
 
 def _fitted(
