@@ -97,7 +97,7 @@ def _says(clash: Clash) -> str:
     if not clash.is_proof:
         scatter = "; ".join(each.validity for each in clash.relations if each.kind != "exact")
         return f"{sentence} Not a proof: {scatter}."
-    thickness = [one for one in clash.relations if "thickness" in one.slug]
+    thickness = [one for one in clash.relations if one.slug.endswith("-thickness")]
     if thickness:
         return f"{sentence} The job gives one blade thickness, read as both core and segment."
     return sentence

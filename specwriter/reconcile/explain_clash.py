@@ -51,10 +51,13 @@ def _step(step: Step, members: Sequence[Requirement]) -> str:
 
 
 def _range(step: Step, members: Sequence[Requirement]) -> str:
-    """The range in the unit of a member that measures the like, else in a unit of its own."""
+    """The range in the unit of a member that measures the like, best one of the same noun, else
+    in a unit of its own."""
     unit = UNITS[VARIABLES[step.variable].unit]
-    alike = (each.quantity for each in members if each.quantity.dimension == unit.dimension)
-    sample = next(alike, None)
+    alike = [each for each in members if each.quantity.dimension == unit.dimension]
+    noun = step.variable.partition(".")[0]
+    same = [each for each in alike if each.variable.partition(".")[0] == noun]
+    sample = next((each.quantity for each in same + alike), None)
     to = Interval(step.to.low or None, step.to.high)
     if sample is not None:
         return show_interval_like(to, sample)

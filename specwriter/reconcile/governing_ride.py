@@ -15,7 +15,7 @@ from specwriter.reconcile.per_area import per_area
 from specwriter.reconcile.readers import ride
 from specwriter.reconcile.requirement import sources
 from specwriter.reconcile.roughness_of_parts import has_joints, has_steps
-from specwriter.reconcile.stated_ride import lies_on, most
+from specwriter.reconcile.stated_ride import leaves_steps, lies_on, most
 from specwriter.trade.ride import FOOT, INCH, INCH_PER_MILE, steps
 from specwriter.trade.ride.bumps import LEAST_LOCALIZED, MOST_LOCALIZED
 from specwriter.trade.ride.lengths import worst_over_segment
@@ -94,15 +94,28 @@ def greatest_step(area: Area) -> Fraction | None:
     return min(highs, default=None)
 
 
-def step_governs_straightedge(job: Job, area: Area) -> bool:
-    """True where a straightedge is laid across joints and the greatest step that is allowed
-    there opens a wider gap than a surface at the limit of the roughness index."""
+def straightedge_finds_steps(job: Job, area: Area) -> bool:
+    """True where every straightedge that is stated is laid across joints too, and finds steps
+    that a limit on them, or on removal, leaves there."""
     edges = [each.straightedge for each in sources(area) if each.straightedge is not None]
-    step = greatest_step(area)
-    if not edges or step is None or job.conditions.pavement in _WITHOUT_JOINTS:
+    if not edges or job.conditions.pavement in _WITHOUT_JOINTS:
         return False
+    gaps = [each.tolerance.interval.high for each in edges if each.tolerance is not None]
+    step = greatest_step(area)
+    if step is None:
+        finds = leaves_steps(job, area)
+    else:
+        finds = any(gap is not None and gap < step for gap in gaps)
+    return finds and all(map(_crosses_joints, edges))
+
+
+def step_governs_straightedge(job: Job, area: Area) -> bool:
+    """True where the greatest step that is allowed at a joint opens a wider gap under the
+    straightedge than a surface at the limit of the roughness index."""
+    step = greatest_step(area)
     limit = most(job, area, ride.ROUGHNESS) or 0
-    return all(map(_crosses_joints, edges)) and step >= limit * GAP_PER_ROUGHNESS
+    finds = straightedge_finds_steps(job, area)
+    return finds and step is not None and step >= limit * GAP_PER_ROUGHNESS
 
 
 def _crosses_joints(edge: Straightedge) -> bool:

@@ -16,7 +16,7 @@ from specwriter.quantity import Interval, Quantity
 from specwriter.reconcile.cutting import is_ground, removal_is_stated
 from specwriter.reconcile.requirement import sources
 from specwriter.reconcile.shape import Inverse, Values
-from specwriter.reconcile.stated_ride import has_step_limit, lies_within
+from specwriter.reconcile.stated_ride import has_step_limit, leaves_steps, lies_within
 from specwriter.trade.ride import FOOT
 from specwriter.trade.ride.curl import curl
 from specwriter.trade.ride.steps import JOINTS, combined, room_for, saw_tooth
@@ -35,6 +35,16 @@ WAVES = (8 * FOOT, 200 * FOOT)
 WHEELBASES = (8 * FOOT, 40 * FOOT)
 """Wheelbases over which that share falls steadily. Project calculation."""
 
+MACHINE = (
+    "project calculation: a machine that always cuts, its head 3 ft ahead of the rear wheels and "
+    "front wheels spread over 4 ft, where a real machine leaves more"
+)
+WAVES_OF_THE_MACHINE = (
+    "waves from 8 ft to 200 ft that make most of the existing roughness; wheelbase from 8 ft to "
+    "40 ft"
+)
+"""Source and validity of what a machine leaves of waves."""
+
 _JOINTED = ("jointed_plain_concrete", "jointed_reinforced_concrete")
 
 
@@ -46,8 +56,7 @@ def has_joints(job: Job, area: Area) -> bool:
 
 def has_steps(job: Job, area: Area) -> bool:
     """True where the steps left at joints are limited, or a cap leaves some."""
-    capped = job.conditions.existing_faulting is not None and removal_is_stated(area)
-    return has_joints(job, area) and (has_step_limit(area) or capped)
+    return has_joints(job, area) and (has_step_limit(area) or leaves_steps(job, area))
 
 
 def has_curl(job: Job, area: Area) -> bool:
@@ -66,6 +75,11 @@ def joints_outside(job: Job, area: Area) -> str:
 
 def has_waves(job: Job, area: Area) -> bool:
     """True where existing roughness, its waves and the machine's wheelbase are stated."""
+    return job.conditions.existing_mri is not None and leaves_waves(job, area)
+
+
+def leaves_waves(job: Job, area: Area) -> bool:
+    """True where the waves of the existing roughness and the machine's wheelbase are stated."""
     return _waves_are_stated(job, area) and not waves_outside(job, area)
 
 
@@ -82,11 +96,9 @@ def waves_outside(job: Job, area: Area) -> str:
 
 
 def _waves_are_stated(job: Job, area: Area) -> bool:
-    site = job.conditions
     return (
         is_ground(area)
-        and site.existing_mri is not None
-        and site.existing_wavelength is not None
+        and job.conditions.existing_wavelength is not None
         and bool(_wheelbases(area))
     )
 

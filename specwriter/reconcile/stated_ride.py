@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Quantity
+from specwriter.reconcile.cutting import is_ground
 from specwriter.reconcile.per_area import per_area
 from specwriter.reconcile.readers import ride
 from specwriter.reconcile.requirement import sources
@@ -51,6 +52,13 @@ def lies_within(quantity: Quantity | None, low: float, high: float) -> bool:
 def has_step_limit(area: Area) -> bool:
     """True where a limit on the steps left at joints is stated anywhere."""
     return any(each.joint_match is not None for each in sources(area))
+
+
+def leaves_steps(job: Job, area: Area) -> bool:
+    """True where faulting is known, and a limit on removal, or on what it must leave of slab,
+    joint or cover, may leave some of it."""
+    limited = any(each.removal is not None for each in sources(area))
+    return job.conditions.existing_faulting is not None and is_ground(area) and limited
 
 
 def asks_for_half_car(area: Area) -> bool:

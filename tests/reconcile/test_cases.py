@@ -37,3 +37,4 @@ def test_the_case_ends_as_its_arithmetic_says(case: dict[str, Any]) -> None:
     assert {each.slug: each.grade.value for each in found} == expected, [e.says for e in found]
     told = " ".join(f"{each.says} {' '.join(each.settle)}" for each in found)
     assert [words for words in case.get("says", []) if words not in told] == [], told
+    assert [words for words in case.get("says_not", []) if words in told] == [], told

@@ -16,6 +16,14 @@ SCALES: dict[Conversion, str] = {
 }
 """Conversion → the variable of a profile depth that is converted so."""
 
+PATCH_SCALE = ("texture_depth", "texture_depth.estimated")
+"""Variables on the scale of the patch: measured by it, or estimated from a profile."""
+
+SINGLE = dict(
+    zip(PATCH_SCALE, ("texture_depth.single", "texture_depth.estimated_single"), strict=True)
+)
+"""Variable of the mean → that of a single test."""
+
 
 def read(job: Job, area: Area) -> Iterator[Requirement]:
     """The limits of the area, and of other documents."""
@@ -27,8 +35,8 @@ def read(job: Job, area: Area) -> Iterator[Requirement]:
         if mean:
             yield from stated(mean, depth, "at_least", source)
             yield from stated(mean, depth, "at_most", source, bare="at_most")
-        if mean == "texture_depth":
-            yield from stated("texture_depth.single", depth, "single_at_least", source)
+        if mean in SINGLE:
+            yield from stated(SINGLE[mean], depth, "single_at_least", source)
 
 
 def waits(job: Job, area: Area) -> Iterator[str]:
@@ -44,6 +52,6 @@ def scale(depth: TextureDepth) -> str | None:
     if depth.surface == "between_grooves":
         return "texture_depth.between_grooves"
     if depth.measure != "MPD":
-        return "texture_depth"
+        return "texture_depth.estimated" if depth.measure == "ETD" else "texture_depth"
     conversion = conversion_of(depth.method or "", depth.edition or "")
     return None if conversion is None else SCALES[conversion]

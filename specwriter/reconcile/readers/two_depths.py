@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.readers.texture_depth import scale
+from specwriter.reconcile.readers.texture_depth import PATCH_SCALE, scale
 from specwriter.reconcile.requirement import Requirement, sources, stated
 
 PATCH, PROFILE = "texture_depth.named_patch", "texture_depth.named_profile"
@@ -25,7 +25,7 @@ def read(job: Job, area: Area) -> Iterator[Requirement]:
         kind = None if depth is None else scale(depth)
         if depth is None or kind in (None, "texture_depth.between_grooves"):
             continue
-        name = PATCH if kind == "texture_depth" else PROFILE
+        name = PATCH if kind in PATCH_SCALE else PROFILE
         for each in stated(name, depth, "at_least", source):
             low = each.interval.low
             found.setdefault(name, replace(each, interval=Interval(low, low)))

@@ -1,7 +1,8 @@
 """Texture depth at the start and at the end of life, on the scale of the patch.
 
 The initial limit is a lower limit: the surface that is looked at is the one that just meets it.
-It stands under a name of its own, so that the end of life asks nothing of the dimensions.
+It stands under a name of its own, so that the end of life asks nothing of the dimensions where
+such a limit stands between them.
 """
 
 from __future__ import annotations
@@ -11,14 +12,14 @@ from dataclasses import replace
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.readers.texture_depth import scale
+from specwriter.reconcile.readers.texture_depth import PATCH_SCALE, scale
 from specwriter.reconcile.requirement import Requirement, sources, stated
 
 
 def read(job: Job, area: Area) -> Iterator[Requirement]:
     """The first initial limit, and every limit at the end of life."""
     depths = [each.texture_depth for each in sources(area) if each.texture_depth is not None]
-    depths = [each for each in depths if scale(each) == "texture_depth"]
+    depths = [each for each in depths if scale(each) in PATCH_SCALE]
     if not any(each.end_of_life_at_least for each in depths):
         return
     for depth in depths:
@@ -33,5 +34,5 @@ def read(job: Job, area: Area) -> Iterator[Requirement]:
 def waits(job: Job, area: Area) -> Iterator[str]:
     """Why a limit at the end of life cannot be read."""
     depth = area.texture_depth
-    if depth is not None and depth.end_of_life_at_least and scale(depth) != "texture_depth":
+    if depth is not None and depth.end_of_life_at_least and scale(depth) not in PATCH_SCALE:
         yield "the published loss is one of patch depth (MTD) over grooves and lands"

@@ -43,7 +43,7 @@ RULE = Rule(
     quiet_after=("blade-set-for-unknown-aggregate",),
 )
 
-_METHOD = (("blade.spacer", "spacer"), ("blade.per_head", "blades per head"))
+_METHOD = (("blade.spacer", "spacer"), ("blade.per_head", "number of blades per head"))
 _RESULT = (
     ("texture_depth.at_least", "texture depth"),
     ("friction.at_least", "friction number"),

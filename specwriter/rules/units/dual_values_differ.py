@@ -43,6 +43,7 @@ RULE = Rule(
     grade=Grade.CAUTION,
     basis="published",
     needs=("also_stated",),
+    quiet_after=("unit-system-decides-texture-depth",),
     echo=True,
     base="transverse_grooving",
 )

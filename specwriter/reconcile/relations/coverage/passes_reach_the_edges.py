@@ -11,11 +11,13 @@ from specwriter.reconcile.relation import Linear, Relation
 from specwriter.reconcile.relations.coverage import WHY
 from specwriter.reconcile.requirement import sources
 
+_NOT_TO_THE_EDGES = ("centred_in_lane", "part_of_lane")
+
 
 def _applies(offset: bool) -> Callable[[Job, Area], bool]:
     def applies(job: Job, area: Area) -> bool:
         stated = [each.coverage for each in sources(area) if each.coverage is not None]
-        if any(each.pattern == "centred_in_lane" for each in stated):
+        if any(each.pattern in _NOT_TO_THE_EDGES for each in stated):
             return False
         return any(each.edge_offset is not None for each in stated) is offset
 

@@ -17,13 +17,35 @@ PASSES, HEAD = "coverage.passes", "equipment.head_width"
 OVERLAP, STRIP = "coverage.overlap", "coverage.unground_strip"
 
 
-def _gain(at: Mapping[str, Any]) -> Any:
-    """What one more pass adds."""
-    return at[HEAD] - at[OVERLAP] + at.get(STRIP, 0)
+def _shape(strips: bool) -> Function:
+    """The width covered: each pass after the first adds the head, less what ``lost`` says."""
 
+    def lost(at: Mapping[str, Any]) -> Any:
+        return at[OVERLAP] - at[STRIP] if strips else at[OVERLAP]
 
-def _value(at: Mapping[str, Any]) -> Any:
-    return at[HEAD] + (at[PASSES] - 1) * _gain(at)
+    def value(at: Mapping[str, Any]) -> Any:
+        return at[HEAD] + (at[PASSES] - 1) * (at[HEAD] - lost(at))
+
+    def passes(reach: Any, at: Mapping[str, Any]) -> Any:
+        return 1 + (reach - at[HEAD]) / (at[HEAD] - lost(at))
+
+    def head(reach: Any, at: Mapping[str, Any]) -> Any:
+        return (reach + (at[PASSES] - 1) * lost(at)) / at[PASSES]
+
+    def overlap(reach: Any, at: Mapping[str, Any]) -> Any:
+        return at[HEAD] + (at[STRIP] if strips else 0) - (reach - at[HEAD]) / (at[PASSES] - 1)
+
+    def strip(reach: Any, at: Mapping[str, Any]) -> Any:
+        return (reach - at[HEAD]) / (at[PASSES] - 1) - at[HEAD] + at[OVERLAP]
+
+    inverses = {PASSES: passes, HEAD: head, OVERLAP: overlap}
+    return Function(
+        output=REACH,
+        inputs=(PASSES, HEAD, OVERLAP, *((STRIP,) if strips else ())),
+        value=value,
+        signs=_signs,
+        inverses=inverses | ({STRIP: strip} if strips else {}),
+    )
 
 
 def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
@@ -33,24 +55,6 @@ def _signs(at: Mapping[str, Interval]) -> dict[str, int | None]:
     sign = int(several)
     found: dict[str, int | None] = {PASSES: int(grows), HEAD: sign, OVERLAP: -sign}
     return found | ({STRIP: sign} if STRIP in at else {})
-
-
-def _head(reach: Any, at: Mapping[str, Any]) -> Any:
-    rest = at[OVERLAP] - at.get(STRIP, 0)
-    return (reach + (at[PASSES] - 1) * rest) / at[PASSES]
-
-
-def _passes(reach: Any, at: Mapping[str, Any]) -> Any:
-    return 1 + (reach - at[HEAD]) / _gain(at)
-
-
-def _overlap(reach: Any, at: Mapping[str, Any]) -> Any:
-    strip = at.get(STRIP, 0)
-    return at[HEAD] + strip - (reach - at[HEAD]) / (at[PASSES] - 1)
-
-
-def _strip(reach: Any, at: Mapping[str, Any]) -> Any:
-    return (reach - at[HEAD]) / (at[PASSES] - 1) - at[HEAD] + at[OVERLAP]
 
 
 def _applies(strips: bool) -> Callable[[Job, Area], bool]:
@@ -65,7 +69,6 @@ def _applies(strips: bool) -> Callable[[Job, Area], bool]:
 
 def _relation(strips: bool) -> Relation:
     strip = " and strips between" if strips else ""
-    inverses = {PASSES: _passes, HEAD: _head, OVERLAP: _overlap}
     return Relation(
         slug="width-of-passes",
         title="the passes do not cover the lane",
@@ -73,13 +76,7 @@ def _relation(strips: bool) -> Relation:
             "width covered = passes x width of the head - (passes - 1) x overlap"
             + (" + (passes - 1) x strip left unground" if strips else "")
         ),
-        shape=Function(
-            output=REACH,
-            inputs=(PASSES, HEAD, OVERLAP, *((STRIP,) if strips else ())),
-            value=_value,
-            signs=_signs,
-            inverses=inverses | ({STRIP: _strip} if strips else {}),
-        ),
+        shape=_shape(strips),
         why=WHY,
         source="geometry of strips side by side",
         validity=f"passes of one head, with equal overlaps{strip}",

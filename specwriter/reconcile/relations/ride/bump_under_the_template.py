@@ -11,7 +11,7 @@ from specwriter.reconcile.readers.ride import BUMP, LOCALIZED
 from specwriter.reconcile.relation import Linear, Relation, Unassured
 from specwriter.reconcile.relations.ride import WHY_STEPS, WHY_TWO_LIMITS
 from specwriter.reconcile.roughness_of_parts import STEP
-from specwriter.reconcile.stated_ride import has_step_limit
+from specwriter.reconcile.stated_ride import has_step_limit, leaves_steps
 from specwriter.trade.ride.bumps import BUMP_LENGTHS, LEAST_LOCALIZED, MOST_LOCALIZED
 
 _LEAST = Fraction(LEAST_LOCALIZED).limit_denominator(10**6)
@@ -57,7 +57,8 @@ def _of_a_step(judged: bool) -> Relation:
     """With ``judged`` the step is what makes the bump; else it is the least that there is."""
 
     def applies(job: Job, area: Area) -> bool:
-        return has_step_limit(area) and (bump_governed_by(job, area) == "step") is judged
+        stated = has_step_limit(area) or leaves_steps(job, area)
+        return stated and (bump_governed_by(job, area) == "step") is judged
 
     return Relation(
         slug="bump-of-a-step",

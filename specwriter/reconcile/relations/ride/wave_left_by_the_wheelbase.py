@@ -10,9 +10,11 @@ from specwriter.reconcile.relation import Function, Relation
 from specwriter.reconcile.roughness_of_parts import (
     EXISTING,
     LONG_WAVES,
+    MACHINE,
     ROUNDING,
     WAVELENGTH,
     WAVES,
+    WAVES_OF_THE_MACHINE,
     WHEELBASE,
     WHEELBASES,
     crossing,
@@ -70,14 +72,8 @@ RELATION = Relation(
         "with waves longer than itself and leaves them in the road, however often it "
         "comes back."
     ),
-    source=(
-        "project calculation: a machine that always cuts, its head 3 ft ahead of the rear wheels "
-        "and front wheels spread over 4 ft, where a real machine leaves more"
-    ),
-    validity=(
-        "waves from 8 ft to 200 ft that make most of the existing roughness; wheelbase from 8 ft "
-        "to 40 ft"
-    ),
+    source=MACHINE,
+    validity=WAVES_OF_THE_MACHINE,
     kind="model",
     applies=has_waves,
     aside=waves_outside,

@@ -8,9 +8,15 @@ from fractions import Fraction
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation, Unassured
+from specwriter.reconcile.requirement import sources
 from specwriter.trade.wear import LOSS_MM, PUBLISHED_LOSS
 
+INITIAL, END = "texture_depth.initial", "texture_depth.end_of_life"
 _MM = Fraction(1, 1000)
+_WHY = (
+    "Traffic wears the lands down. Where the texture at the start is hardly more than that at the "
+    "end of life, the surface is worn out years before it should be."
+)
 
 
 def _applies(texture: str) -> Callable[[Job, Area], bool]:
@@ -39,14 +45,10 @@ def _relation(texture: str, loss: Interval) -> Relation:
             f"({texture.replace('_', ' ')})"
         ),
         shape=Linear(
-            {"texture_depth.end_of_life": 1, "texture_depth.initial": -1},
+            {END: 1, INITIAL: -1},
             Interval(-loss.high * _MM, -loss.low * _MM),
         ),
-        why=(
-            "Traffic wears the lands down. Where the texture at the start is hardly more "
-            "than that at the end of life, the surface is worn out years before it should "
-            "be."
-        ),
+        why=_WHY,
         source=PUBLISHED_LOSS.source,
         validity=PUBLISHED_LOSS.validity,
         kind="model",
@@ -59,4 +61,20 @@ def _relation(texture: str, loss: Interval) -> Relation:
     )
 
 
-RELATIONS = [_relation(*each) for each in LOSS_MM.items()]
+def _of_dimensions(job: Job, area: Area) -> bool:
+    depths = [each.texture_depth for each in sources(area) if each.texture_depth is not None]
+    return all(each.at_least is None for each in depths)
+
+
+AS_CUT = Relation(
+    slug="texture-depth-at-end-of-life",
+    title="texture depth at the start and at the end of life do not go together",
+    statement="initial texture depth = texture depth as it is cut, where no limit is set on it",
+    shape=Linear({INITIAL: 1, "texture_depth": -1}),
+    why=_WHY,
+    source="meaning of the word",
+    kind="model",
+    about=(END,),
+    applies=_of_dimensions,
+)
+RELATIONS = [*(_relation(*each) for each in LOSS_MM.items()), AS_CUT]

@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.readers.texture_depth import SCALES, scale
+from specwriter.reconcile.readers.texture_depth import PATCH_SCALE, SCALES, scale
 from specwriter.reconcile.readers.two_depths import PATCH, PROFILE
 from specwriter.reconcile.relation import Linear, Relation
 from specwriter.reconcile.requirement import sources
@@ -24,7 +24,7 @@ def _applies(conversion: Conversion) -> Callable[[Job, Area], bool]:
     def applies(job: Job, area: Area) -> bool:
         depths = [each.texture_depth for each in sources(area) if each.texture_depth is not None]
         kinds = [scale(each) for each in depths]
-        return "texture_depth" in kinds and SCALES[conversion] in kinds
+        return bool({*PATCH_SCALE} & {*kinds}) and SCALES[conversion] in kinds
 
     return applies
 
