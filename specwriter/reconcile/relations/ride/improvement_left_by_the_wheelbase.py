@@ -7,6 +7,7 @@ from typing import Any, Literal
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
+from specwriter.reconcile.readers import ride
 from specwriter.reconcile.readers.ride import IMPROVEMENT, ROUGHNESS
 from specwriter.reconcile.relation import Function, Relation, Unassured
 from specwriter.reconcile.roughness_of_parts import (
@@ -19,6 +20,7 @@ from specwriter.reconcile.roughness_of_parts import (
     WHEELBASES,
     crossing,
     leaves_waves,
+    waves_outside,
 )
 from specwriter.reconcile.stated_ride import most
 from specwriter.trade.ride.grinder import remaining
@@ -62,6 +64,10 @@ def _relation(judged: bool) -> Relation:
         alone = most(job, area, ROUGHNESS) is None
         return leaves_waves(job, area) and alone is judged
 
+    def aside(job: Job, area: Area) -> str:
+        asked = any(each.variable == IMPROVEMENT for each in ride.read(job, area))
+        return waves_outside(job, area) if asked and judged else ""
+
     return Relation(
         slug="improvement-left-by-the-wheelbase",
         title="the wheelbase leaves more of the waves than the improvement allows",
@@ -82,6 +88,7 @@ def _relation(judged: bool) -> Relation:
         about=(IMPROVEMENT,),
         assures=_UNASSURED if judged else None,
         applies=applies,
+        aside=aside,
     )
 
 

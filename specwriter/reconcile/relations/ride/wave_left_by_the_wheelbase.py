@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Function, Relation
 from specwriter.reconcile.roughness_of_parts import (
@@ -58,6 +59,10 @@ def _shape(bound: Any) -> Function:
     )
 
 
+def _aside(job: Job, area: Area) -> str:
+    return waves_outside(job, area) if job.conditions.existing_mri is not None else ""
+
+
 RELATION = Relation(
     slug="wave-left-by-the-wheelbase",
     title="the wheelbase leaves too much of the existing waves",
@@ -76,5 +81,5 @@ RELATION = Relation(
     validity=WAVES_OF_THE_MACHINE,
     kind="model",
     applies=has_waves,
-    aside=waves_outside,
+    aside=_aside,
 )

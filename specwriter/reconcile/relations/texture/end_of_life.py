@@ -73,6 +73,7 @@ AS_CUT = Relation(
     shape=Linear({INITIAL: 1, "texture_depth": -1}),
     why=_WHY,
     source="meaning of the word",
+    validity="where nothing but the end of life is limited",
     kind="model",
     about=(END,),
     applies=_of_dimensions,
