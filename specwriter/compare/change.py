@@ -57,6 +57,11 @@ class Side:
     written: str
 
 
+def said(side: Side | None) -> str:
+    """The wording for a reader: a fixed word such as ``line_laser`` without its underscore."""
+    return side.written.replace("_", " ") if side else "(absent)"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:
     """One requirement that differs between two jobs.

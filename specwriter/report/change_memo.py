@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from specwriter.compare import Change, Comparison
+from specwriter.compare import Change, Comparison, said
 from specwriter.compare.instructions import Instruction, instructions
 from specwriter.compare.redline.plain import word_file
 from specwriter.compare.text.changes import renumbered
@@ -75,8 +75,7 @@ def _effects(comparison: Comparison) -> Iterator[Block]:
     if pay or comparison.amounts:
         yield _heading("Pay items and quantities", 2)
         for each in pay:
-            old = each.old.written if each.old else "(absent)"
-            new = each.new.written if each.new else "(absent)"
+            old, new = said(each.old), said(each.new)
             yield _paragraph(f"{each.label}: {old} → {new}")
         if comparison.amounts:
             rows = (("What", "Old", "New", "Difference"), *amount_rows(comparison))

@@ -16,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from itertools import groupby
 
-from specwriter.compare import Bearer, Change, Comparison, Sense, Side, changes_behind
+from specwriter.compare import Bearer, Change, Comparison, Sense, Side, changes_behind, said
 from specwriter.diagnostic import Finding, Grade, Place
 from specwriter.report.sentences import COMPARED_WIDTH, wrapped
 
@@ -133,7 +133,7 @@ def _place(side: Side | None, place_of: PlaceOf) -> str:
 
 def _value(side: Side | None, place: str) -> str:
     opening = f"{_INDENT}{place}   "
-    return _wrapped(side.written if side else "(absent)", opening, " " * len(opening))
+    return _wrapped(said(side), opening, " " * len(opening))
 
 
 def _sentence(text: str) -> str:

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
-from specwriter.compare import Comparison, Sense, Side
+from specwriter.compare import Comparison, Sense, said
 from specwriter.compare.text import Span
 from specwriter.compare.text.changes import TextChange
 from specwriter.compare.text.judgement import judge_text
@@ -70,16 +70,12 @@ def requirement_rows(comparison: Comparison) -> Iterator[tuple[str, ...]]:
         yield (
             names.get(each.area or "", ""),
             each.label,
-            _written(each.old),
-            _written(each.new),
+            said(each.old),
+            said(each.new),
             f"{sense}: {each.difference}" if each.difference else sense,
             f"{each.bears}: {each.because}",
             f"{'yes' if each.material else 'no'}: {each.material_because}",
         )
-
-
-def _written(side: Side | None) -> str:
-    return side.written if side else "(absent)"
 
 
 def amount_rows(comparison: Comparison) -> Iterator[tuple[str, ...]]:
