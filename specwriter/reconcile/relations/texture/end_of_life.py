@@ -72,7 +72,7 @@ AS_CUT = Relation(
     statement="initial texture depth = texture depth as it is cut, where no limit is set on it",
     shape=Linear({INITIAL: 1, "texture_depth": -1}),
     why=_WHY,
-    source="meaning of the word",
+    source=PUBLISHED_LOSS.source,
     validity="where nothing but the end of life is limited",
     kind="model",
     about=(END,),

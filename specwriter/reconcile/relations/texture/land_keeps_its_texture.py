@@ -21,7 +21,10 @@ RELATION = Relation(
     statement="texture of the land = existing texture depth, where nothing but grooves is cut",
     shape=Linear({"texture_depth.land_texture": 1, "conditions.existing_texture_depth": -1}),
     why=WHY,
-    source="geometry: a saw that cuts grooves leaves the surface between them as it is",
+    source=(
+        "common practice, no source: a saw that cuts grooves leaves the surface between them as "
+        "it is"
+    ),
     validity=(
         "textures that are sawn into the surface, not ground; the existing depth is a mean, and "
         "differs from place to place"
