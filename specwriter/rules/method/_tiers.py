@@ -56,13 +56,20 @@ def _of_tier(tier: results.Tier, read: _Read) -> Iterator[Stated]:
         yield Stated(made, f"{tier.share} of the readings {tier.limit}", at)
 
 
+def dimension_of(area: Area, key: str) -> tuple[Any, str, Quantity] | None:
+    """Noun, key and value of the dimension that a test is of; ``None`` without one."""
+    noun, name = _LIMITS.get(key, ("", ""))
+    node: Any = getattr(area, noun, None)
+    value: Quantity | None = getattr(node, name, None)
+    return None if value is None else (node, name, value)
+
+
 def _of_property(area: Area, key: str, test: results.Test, read: _Read) -> Iterator[Stated]:
     """The limit of the property; a bare value is a target and limits no reading."""
-    noun, name = _LIMITS.get(key, ("groove", "width"))
-    node: Any = getattr(area, noun)
-    value: Quantity | None = getattr(node, name, None) if key in _LIMITS else None
-    if value is None or value.form == "value":
+    found = dimension_of(area, key)
+    if found is None or found[2].form == "value":
         return
+    node, name, value = found
     at = evidence(node, name, key.replace("_", " "))
     if test.statistic in _OF_EACH:
         yield Stated(Tier(Fraction(1), read(value)), f"each reading {value}", (at,))
