@@ -28,13 +28,12 @@ from collections.abc import Iterator
 
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
-from specwriter.rules.rule import Rule, evidence, given
+from specwriter.rules.rule import Rule, evidence
 
 RULE = Rule(
     title="ridges are asked for on flush ground lands",
     grade=Grade.CAUTION,
     basis="practice",
-    needs=("ridge.height",),
     applies_to=("next_generation_concrete_surface",),
     base="next_generation_concrete_surface",
 )
@@ -43,9 +42,11 @@ RULE = Rule(
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each area whose ridges may not be absent."""
     for area in job.areas.values():
-        ridge = given(area.ridge)
-        height = given(ridge.height)
-        if height.interval.low:
-            says = f"The lands are ground flush, and ridges of {height} are to stand between them."
+        ridge = area.ridge
+        if ridge is not None and ridge.height is not None and ridge.height.interval.low:
+            says = (
+                f"The lands are ground flush, and ridges of {ridge.height} are to stand between "
+                "them."
+            )
             settle = ("no height of ridges", "ridge height: at most 1/32 in")
             yield RULE.finding(area, says, [evidence(ridge, "height", "ridge height")], settle)

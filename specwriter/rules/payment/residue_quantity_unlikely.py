@@ -43,7 +43,7 @@ RULE = Rule(
     title="the quantity of residue does not follow from the depth of removal",
     grade=Grade.CAUTION,
     basis="arithmetic",
-    needs=("residue.pay_item", "removal.depth"),
+    needs=("residue.pay_item",),
 )
 
 _APART = 10
@@ -65,7 +65,11 @@ def check(job: Job) -> Iterator[Finding]:
     )
     at = [
         evidence(item, "quantity", "quantity of residue"),
-        *(evidence(given(job.areas[id].removal), "depth", "depth of removal") for id in cut),
+        *(
+            evidence(given(job.areas[id].removal), "depth", "depth of removal")
+            for id, solids in cut.items()
+            if solids is not None
+        ),
     ]
     yield RULE.finding(None, says, at, ("a quantity computed from depth and area",))
 
@@ -77,7 +81,8 @@ def _is_apart(stated: Fraction, most: Fraction, *, whole: bool) -> bool:
 
 def _solids(area: Area) -> Fraction | None:
     """Cubic metres that the deepest cut takes from an area; ``None`` where that is not known."""
-    deepest, plan = given(given(area.removal).depth).interval.high, plan_area((area,))
+    depth = area.removal.depth if area.removal is not None else None
+    deepest, plan = depth.interval.high if depth is not None else None, plan_area((area,))
     return None if deepest is None or plan is None else volume(plan, deepest)
 
 
