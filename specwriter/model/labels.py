@@ -14,8 +14,8 @@ _NAMES: dict[str, str] = {
     "groove.width_at_bottom": "groove width at the bottom",
     "groove.depth_over_loops": "groove depth over loop detectors",
     "groove.clear_gap": "clear gap between grooves",
-    "groove.per_foot": "grooves per foot",
-    "groove.per_metre": "grooves per metre",
+    "groove.per_foot": "number of grooves per foot",
+    "groove.per_metre": "number of grooves per metre",
     "groove.close_spacing": "spacing that counts as close",
     "groove.close_share": "share of close spacings",
     "groove.width_basis": "what the groove width is measured on",
@@ -23,8 +23,8 @@ _NAMES: dict[str, str] = {
     "blade": "blades",
     "blade.segment": "cutting segment of the blade",
     "blade.spacer": "spacer between blades",
-    "blade.per_head": "blades on a head",
-    "blade.failed_allowed": "failed blades allowed",
+    "blade.per_head": "number of blades on a head",
+    "blade.failed_allowed": "number of failed blades allowed",
     "flush_grind.segment": "cutting segment of the flush grind",
     "flush_grind.core": "blade core of the flush grind",
     "flush_grind.spacer": "spacer of the flush grind",
@@ -46,6 +46,7 @@ _NAMES: dict[str, str] = {
     "coverage.share": "share of the area textured",
     "coverage.window_width": "width of the coverage window",
     "coverage.window_length": "length of the coverage window",
+    "coverage.passes": "number of passes",
     "coverage.overlap": "overlap of passes",
     "coverage.unground_strip": "strip left unground",
     "coverage.edge_offset": "distance left at the edge",
@@ -65,7 +66,7 @@ _NAMES: dict[str, str] = {
     "smoothness.sensor": "sensor of the profiler",
     "smoothness.sensor_width": "width of the profiler's sensor",
     "smoothness.wheel_paths": "wheel paths profiled",
-    "smoothness.runs": "profiler runs",
+    "smoothness.runs": "number of profiler runs",
     "smoothness.partial_segment": "partial smoothness segment",
     "smoothness.reported_to": "rounding of the smoothness index",
     "smoothness.measured": "when smoothness is measured",
@@ -140,7 +141,7 @@ _NAMES: dict[str, str] = {
     "residue.disposal_site": "disposal site of the residue",
     "trial_section.required": "whether a trial section is required",
     "trial_section.before": "time between trial section and production",
-    "trial_section.tries": "tries at the trial section",
+    "trial_section.tries": "number of tries at the trial section",
     "trial_section.paid": "payment for the trial section",
     "trial_section.shows": "what the trial section must show",
     "trial_section.method": "how the trial section is measured",
@@ -201,7 +202,7 @@ def joints(count: int) -> tuple[str, ...]:
 
 
 def label_of(path: str) -> str:
-    """What a place is called, without its area, pay item or submittal: ``profiler runs``."""
+    """What a place is called, without its area, pay item or submittal."""
     keys = path.split(".")
     if keys[0] == "areas":
         keys = keys[2:] or ["area"]

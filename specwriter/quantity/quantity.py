@@ -14,6 +14,8 @@ Form = Literal["value", "range", "tolerance", "at_least", "at_most", "list"]
 
 _INCH_SLACK = Fraction("0.005") * Fraction("0.0254")
 _SI_SLACK = Fraction("0.25") / 1000
+_LONG = ("m", "km", "ft", "yd")
+"""Units of what is taped and not gauged: their decimals are rounded as they are written."""
 
 
 @dataclass(frozen=True)
@@ -36,12 +38,15 @@ class Amount:
         """How far the exact value behind the written one may lie, in base units.
 
         Half the last written place for decimals and counts, never more than 0.005 in or
-        0.25 mm for a length; nothing for fractions and for whole numbers of inches, feet,
-        yards or miles, which writers take to be exact (common practice, no source).
+        0.25 mm for a length in other units than metres or feet; nothing for fractions and for
+        whole numbers of inches, feet, yards or miles, which writers take to be exact (common
+        practice, no source).
         """
         half = self.step * self.unit.factor / 2
         if self.unit.dimension != "length":
             return half if self.unit.dimension in ("per_length", "roughness") else Fraction(0)
+        if self.unit.symbol in _LONG and "." in self.text:
+            return half
         if self.unit.system == "us":
             whole = self.is_fraction or "." not in self.text
             return Fraction(0) if whole else min(half, _INCH_SLACK)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -32,6 +32,16 @@ class Requirement:
         if self.quantity.form != "value" or (low is not None and high is not None):
             return self.quantity.text
         return f"{'at most' if low is None else 'at least'} {self.quantity.text}"
+
+    @property
+    def system(self) -> str:
+        """The unit system in which it is written."""
+        return self.quantity.unit.system
+
+    @property
+    def is_restated(self) -> bool:
+        """True for what another document of the contract says."""
+        return ".also_stated." in self.path
 
     @property
     def evidence(self) -> Evidence:
@@ -121,7 +131,26 @@ def read(job: Job, area: Area) -> tuple[Requirement, ...]:
     found += _of_site(job)
     for reader in all_readers():
         found += reader(job, area)
-    return tuple(sorted(found, key=lambda each: ORDER[each.variable]))
+    return tuple(sorted(_converted(found), key=lambda each: ORDER[each.variable]))
+
+
+_HARD = Fraction("0.016")
+"""Share that 25 mm lack of an inch, and 0.3 m of a foot."""
+
+
+def _converted(found: Sequence[Requirement]) -> Iterator[Requirement]:
+    """The requirements; what another document says in the other unit system is no second value
+    where it is the first one in round numbers. Source of such pairs: Iowa DOT Standard
+    Specifications 2532, 2008, and Ohio CMS 257, 2010: 3.6 m beside 12 ft.
+    """
+    own = {each.variable: each.system for each in found if not each.is_restated}
+    for each in found:
+        if each.is_restated and own.get(each.variable, each.system) != each.system:
+            ends = [abs(end) for end in each.interval if end is not None]
+            room = max(ends, default=Fraction(0)) * _HARD
+            yield replace(each, reading=each.reading.widen(room))
+        else:
+            yield each
 
 
 def _of_keys(source: Area | Statement) -> Iterator[Requirement]:

@@ -39,7 +39,7 @@ def unchecked(not_run: Iterable[NotRun]) -> list[Unchecked]:
 
 
 def reason(each: NotRun) -> str:
-    """Why a check could not look: ``not given: profiler runs (smoothness.runs)``."""
+    """Why a check could not look: ``not given: number of profiler runs (smoothness.runs)``."""
     return f"not given: {label_of(each.lacks)} ({each.lacks})" if each.lacks else each.because
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass, fields
 from specwriter.diagnostic import Evidence
 from specwriter.model import Node
 from specwriter.model.build import key_of
+from specwriter.model.labels import label_of
 from specwriter.model.results import Test
 from specwriter.quantity import Quantity
 from specwriter.rules.rule import evidence
@@ -25,7 +26,7 @@ class Measure:
     @property
     def label(self) -> str:
         """The name in plain words."""
-        return self.name.replace(".", " ").replace("_", " ")
+        return label_of(self.name)
 
     @property
     def evidence(self) -> Evidence:

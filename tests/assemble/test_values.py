@@ -182,7 +182,7 @@ def test_text_of_the_job_is_never_read_as_markdown_or_jinja(text: str) -> None:
     ("path", "text"),
     [
         ("areas.mainline.groove.width", "groove width"),
-        ("areas.mainline.groove.per_foot", "grooves per foot"),
+        ("areas.mainline.groove.per_foot", "number of grooves per foot"),
         ("areas.mainline.testing.groove_depth.where", "place of the groove depth test"),
         ("areas.mainline.smoothness.test.method", "method of the smoothness test"),
         ("areas.mainline.limits.0.from", "start of the limits"),

@@ -51,8 +51,8 @@ def test_a_name_is_words_without_a_comma(key: Key) -> None:
 @pytest.mark.parametrize(
     ("path", "name"),
     [
-        ("smoothness.runs", "profiler runs"),
-        ("areas.mainline.smoothness.runs", "profiler runs"),
+        ("smoothness.runs", "number of profiler runs"),
+        ("areas.mainline.smoothness.runs", "number of profiler runs"),
         ("areas.mainline", "area"),
         ("areas.mainline.testing.groove_depth.where", "place of the groove depth test"),
         ("areas.mainline.smoothness.test", "smoothness test"),

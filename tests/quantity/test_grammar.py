@@ -253,6 +253,9 @@ READINGS = [
     ("0.655 in", Interval(INCH * Fraction("0.6545"), INCH * Fraction("0.6555"))),
     ("0.1 in", Interval(INCH * Fraction("0.095"), INCH * Fraction("0.105"))),
     ("187 per m", Interval(Fraction("186.5"), Fraction("187.5"))),
+    ("7.6 m", Interval(Fraction("7.55"), Fraction("7.65"))),
+    ("3.3 ft", Interval(INCH * 12 * Fraction("3.25"), INCH * 12 * Fraction("3.35"))),
+    ("12 ft", Interval(INCH * 144, INCH * 144)),
 ]
 
 

@@ -52,4 +52,6 @@ def test_every_need_of_a_rule_has_a_name_of_its_own() -> None:
 
 
 def test_the_long_list_gives_the_key_to_fill_in() -> None:
-    assert reason(lacking("", "smoothness.runs")) == "not given: profiler runs (smoothness.runs)"
+    said = reason(lacking("", "smoothness.runs"))
+
+    assert said == "not given: number of profiler runs (smoothness.runs)"

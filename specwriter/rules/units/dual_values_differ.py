@@ -26,17 +26,17 @@ Sources
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 
 from specwriter.diagnostic import Evidence, Finding, Grade
-from specwriter.model import Job
-from specwriter.quantity import Quantity, other_system, show_like
+from specwriter.model import Area, Job
+from specwriter.model.area import Statement
+from specwriter.quantity import other_system
 from specwriter.rules.measures import Measure, apart, measures
 from specwriter.rules.rule import Rule
-
-_SHARE = Fraction(4, 100)
-"""A pair of rounded figures may differ by 25.0 against 25.4 mm, not by 6 against 6.35 mm."""
+from specwriter.rules.units._dual import SHARE, ends_apart
 
 RULE = Rule(
     title="the two unit systems do not say the same",
@@ -49,65 +49,57 @@ RULE = Rule(
 )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Pair:
+    """One requirement in both systems, and how the two differ."""
+
+    mine: Measure
+    other: Measure
+    differences: str
+
+
 def check(job: Job) -> Iterator[Finding]:
-    """One finding for each value restated in the other system beyond its rounding."""
+    """One finding for each document that restates values in the other system beyond rounding."""
     for area in job.areas.values():
-        own = {each.name: each for each in measures(area)}
         for statement in area.also_stated:
-            for other in measures(statement):
-                mine = own.get(other.name)
-                if mine is None or not apart(mine, other):
-                    continue
-                if differences := _differences(mine, other):
-                    yield RULE.finding(area, *_words(job, mine, other, differences))
+            if pairs := list(_pairs(area, statement)):
+                yield RULE.finding(area, *_words(job, pairs))
 
 
-def _words(
-    job: Job, mine: Measure, other: Measure, differences: str
-) -> tuple[str, list[Evidence], tuple[str, ...]]:
+def _pairs(area: Area, statement: Statement) -> Iterator[_Pair]:
+    own = {each.name: each for each in measures(area)}
+    for other in measures(statement):
+        mine = own.get(other.name)
+        if mine is None or not apart(mine, other):
+            continue
+        if differences := _differences(mine, other):
+            yield _Pair(mine=mine, other=other, differences=differences)
+
+
+def _words(job: Job, pairs: Sequence[_Pair]) -> tuple[str, list[Evidence], tuple[str, ...]]:
     governing = "US customary" if job.project.governing_units == "us" else "metric"
-    says = (
-        f"The {mine.label} is {mine.value} and {other.value}; {differences}. "
-        f"In this job the {governing} value governs (project.governing_units)."
-    )
-    leading = mine if mine.system == job.project.governing_units else other
-    settle = (f"{other_system(leading.value)} beside {leading.value}",)
-    return says, [mine.evidence, other.evidence], settle
+    several = len(pairs) > 1
+    says = [
+        *(
+            f"The {p.mine.label} is {p.mine.value} and {p.other.value}; {p.differences}."
+            for p in pairs
+        ),
+        f"In this job the {governing} value{'s govern' if several else ' governs'} "
+        "(project.governing_units).",
+    ]
+    leading = [p.mine if p.mine.system == job.project.governing_units else p.other for p in pairs]
+    settle = tuple(f"{other_system(each.value)} beside {each.value}" for each in leading)
+    places = [each.evidence for p in pairs for each in (p.mine, p.other)]
+    return " ".join(says), places, settle
 
 
 def _differences(mine: Measure, other: Measure) -> str:
     """In words, how the two values, or the ends of their ranges, differ beyond their rounding."""
-    found = _ends(mine, other)
+    found = ends_apart(mine.value, other.value, _beyond)
     if found and {mine.value.form, other.value.form} == {"value"}:
         return f"{mine.value} is {other_system(mine.value)}"
     return found
 
 
-def _ends(mine: Measure, other: Measure) -> str:
-    return " and ".join(
-        f"the {name} end is {show_like(left, mine.value)} and {show_like(right, other.value)}"
-        for end, name in enumerate(("low", "high"))
-        if (left := getattr(mine.value.interval, name)) is not None
-        and (right := getattr(other.value.interval, name)) is not None
-        and _beyond(left, right, max(_place(mine.value, end), _place(other.value, end)))
-    )
-
-
-def _beyond(left: Fraction, right: Fraction, rounding: Fraction) -> bool:
-    difference = abs(left - right)
-    return difference > rounding or difference > _SHARE * max(abs(left), abs(right))
-
-
-def _place(value: Quantity, end: int) -> Fraction:
-    """Half of the last written place of decimals and metric numbers; the others are exact.
-
-    Each end of a range has its own; the rounding of a value and that of its tolerance add up.
-    """
-    amounts = value.amounts[end : end + 1] if value.form == "range" else value.amounts
-    rounded = [
-        each.step * each.unit.factor / 2
-        for each in amounts
-        if each.value and (each.unit.system == "si" or "." in each.text)
-    ]
-    together = sum(set(rounded[:1])) + sum(set(rounded[1:]))
-    return Fraction(together) if value.form == "tolerance" else max(rounded, default=Fraction(0))
+def _beyond(difference: Fraction, rounding: Fraction, size: Fraction) -> bool:
+    return difference > rounding or difference > SHARE * size
