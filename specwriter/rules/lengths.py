@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from specwriter.quantity import Quantity, ValueFault, parse
 
 _LENGTH = re.compile(r"\d[\d,.]*(?: ?\d+/\d+)?[ -]?(?:miles?|mi|feet|foot|ft|km|m)\b")
+_ONE = re.compile(r"\b(?:each|every|per|a|one|by the) (?:lane[ -])?(mile|kilomet(?:re|er))\b")
 
 
 def lengths_in(text: str) -> Iterator[Quantity]:
@@ -17,3 +18,5 @@ def lengths_in(text: str) -> Iterator[Quantity]:
             yield parse(found, "length")
         except ValueFault:
             continue
+    for unit in _ONE.findall(text.lower()):
+        yield parse("1 mi" if unit == "mile" else "1 km")

@@ -11,7 +11,7 @@ from specwriter.model import Area, Job
 from specwriter.model.results import PayAdjustment, PayBand, Smoothness
 from specwriter.quantity import Quantity, show_like
 from specwriter.rules.rule import evidence, given
-from specwriter.trade.pay_schedule import Row, Step, adds_percentages, row_of
+from specwriter.trade.pay_schedule import Gap, Row, Step, adds_percentages, row_of
 
 NEEDS = ("smoothness.pay_adjustment.bands",)
 
@@ -49,6 +49,13 @@ class Table:
         first, second = (self.bands[row.number].pay for row in (step.smoother, step.rougher))
         same = given(first).dimension == given(second).dimension
         return same or 0 in (step.before, step.after)
+
+    def rounding(self, gap: Gap) -> Fraction:
+        """What the ends of a gap may be off where its two rows are written in two units."""
+        ends = [given(self.bands[row.number].index) for row in (gap.smoother, gap.rougher)]
+        if ends[0].unit == ends[1].unit:
+            return Fraction(0)
+        return sum((max(amount.slack for amount in end.amounts) for end in ends), Fraction(0))
 
     def kind(self, row: Row) -> str:
         """What the row pays in: ``percent``, ``money``, ..."""

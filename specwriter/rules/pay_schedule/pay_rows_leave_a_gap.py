@@ -54,7 +54,7 @@ def check(job: Job) -> Iterator[Finding]:
     """One finding for each stretch that is wider than a reported step."""
     for table in tables(job):
         for gap in gaps(table.rows):
-            if gap.width > table.step:
+            if gap.width > table.step + table.rounding(gap):
                 yield _finding(table, gap)
 
 

@@ -1,8 +1,8 @@
 """One defect that two tests take money for.
 
 Looks at
-    Effects on pay of the straightedge beside those of the ride index, and of the groove depth
-    beside those of the texture depth, in one area.
+    Effects on pay of the straightedge beside those of the ride index, of the groove depth beside
+    those of the texture depth, and of the ride test beside the rows of its own pay table.
 
 Why it matters
     A rough lane fails the index and the straightedge, a shallow groove fails the depth and the
@@ -63,6 +63,23 @@ def check(job: Job) -> Iterator[Finding]:
                 "say that the larger deduction applies",
             )
             yield RULE.finding(area, says, effects, settle)
+        yield from _beside_the_table(area)
+
+
+def _beside_the_table(area: Area) -> Iterator[Finding]:
+    """A sum of its own for a rough segment, where the rows of the pay table have one already."""
+    ride = area.smoothness
+    pay = ride.pay_adjustment if ride else None
+    for effect in _effect(area, "smoothness.test"):
+        if pay and pay.bands and _SUM.search(effect.written):
+            rows = evidence(pay, "schedule", "pay schedule") if pay.schedule else None
+            says = f"The rows of the pay table adjust the pay, and so does this: {effect.written}."
+            settle = ("point to the pay schedule alone", "put the sum into a row of the table")
+            yield RULE.finding(area, says, [effect, *([rows] if rows else [])], settle)
+
+
+_SUM = re.compile(r"\d+(?:\.\d+)? ?(?:%|percent\b)|\$ ?\d", re.I)
+"""A share or a sum of money."""
 
 
 def _effect(area: Area, key: str) -> Iterator[Evidence]:
