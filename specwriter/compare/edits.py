@@ -78,9 +78,15 @@ def _edit(text: str, start: int, gone: str, come: str) -> tuple[Edit | None, str
             continue
         delete = left + gone + right
         trimmed = delete.strip()
-        if trimmed and text.count(delete) == 1 and _whole_words(text, start - len(left), delete):
+        if trimmed and _stands_once(delete, text) and _whole_words(text, start - len(left), delete):
             return Edit(delete, left + come + right), new
     return None, new
+
+
+def _stands_once(part: str, text: str) -> bool:
+    """Whether a part stands at one place; two may overlap, as " to " in "to to to" does."""
+    first = text.find(part)
+    return first >= 0 and text.find(part, first + 1) < 0
 
 
 def _whole_words(text: str, start: int, part: str) -> bool:

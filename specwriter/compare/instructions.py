@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -174,11 +175,15 @@ def _moved(change: TextChange) -> Instruction:
         number = change.new_clause.split(" ")[0]
         says = f"Move {change.clause} {to}; its number becomes {number}."
         return Instruction(says=says, changes=(change,))
-    behind = f" to follow {change.after}" if change.after else ""
+    to = f"{_of(change)} to follow {change.after}" if change.after else _beginning_of(change)
     return Instruction(
-        says=f"Move the text {_quoted(change.new or change.old)} to {_of(change)}{behind}.",
+        says=f"Move the text {_quoted(change.new or change.old)} to {to}.",
         changes=(change,),
     )
+
+
+def _beginning_of(change: TextChange) -> str:
+    return f"the beginning of {_of(change)}"
 
 
 def _renumbering(renumbered: Mapping[str, str], references: bool) -> Iterator[Instruction]:
@@ -208,9 +213,9 @@ def _next_of(pair: tuple[str, str], other: tuple[str, str]) -> bool:
     return all(_successor(a) == b for a, b in zip(pair, other, strict=True))
 
 
-def _successor(number: str) -> str:
-    head, dot, last = number.rpartition(".")
-    return f"{head}{dot}{int(last) + 1}" if last.isdigit() else ""
+def _successor(name: str) -> str:
+    last = re.search(r"\d+$", name)
+    return f"{name[: last.start()]}{int(last[0]) + 1}" if last else ""
 
 
 def _lines(text: str) -> tuple[str, ...]:

@@ -21,7 +21,8 @@ LEAD_IN = (
     "The provision is changed as follows. Clauses, tables, rows and paragraphs are named as they "
     "stand in the base, before any instruction is carried out. Text between quotation marks is "
     "deleted, substituted or added exactly as written, where … stands for the rest of a long text; "
-    "the cells of a row are parted by |. Everything else stays."
+    "the cells of a row are parted by |. What comes at one place comes in the order of the "
+    "instructions. Everything else stays."
 )
 BLANKS = (
     "Addendum number: ________   Date: ________",

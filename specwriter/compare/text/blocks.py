@@ -45,12 +45,18 @@ def _row_key(row: Row) -> Hashable:
 def match_blocks(
     old: Sequence[Block], new: Sequence[Block], *, cell: bool = False
 ) -> tuple[Part, ...]:
-    """The blocks side by side. In a ``cell`` the last paragraphs always belong together."""
+    """The blocks side by side. In a ``cell`` the last paragraphs always belong together.
+
+    So do two headings at the beginning, whatever they say: the sections are one.
+    """
     return tuple(_matched(old, new, cell))
 
 
 def _matched(old: Sequence[Block], new: Sequence[Block], cell: bool) -> Iterator[Part]:
     tail: list[Part] = []
+    if old and new and _is_heading(old[0]) and _is_heading(new[0]):
+        yield _pair(old[0], new[0])
+        old, new = old[1:], new[1:]
     if cell and _end_in_paragraphs(old, new):
         tail = [_pair(old[-1], new[-1])]
         old, new = old[:-1], new[:-1]
@@ -78,8 +84,6 @@ def _changed(old: Sequence[Block], new: Sequence[Block]) -> Iterator[Part]:
 
 def _near(old: Sequence[Block], new: Sequence[Block]) -> dict[int, int]:
     """Old position → new position of versions of one block, none crossing another."""
-    if len(old) == len(new) == 1 and _fits(old[0], new[0]) and _is_heading(old[0]):
-        return {0: 0}
     if not old or not new:
         return {}
     found = similar_pairs(

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from specwriter.compare.text import numbers
 from specwriter.compare.text.columns import other_columns
+from specwriter.compare.text.moves import beside_again
 from specwriter.compare.text.pairs import (
     Added,
     Clause,
@@ -22,18 +23,9 @@ from specwriter.compare.text.pairs import (
     is_same,
 )
 from specwriter.compare.text.words import Span
-from specwriter.reading import Paragraph, Row, Table
+from specwriter.reading import Block, Paragraph, Row, Table
 
 Kind = Literal["rewritten", "added", "removed", "moved", "row added", "row removed"]
-
-_CAPTION = re.compile(r"^(?:Table|Figure)\s+\S+?(?=[.:]?\s|$)")
-_TYPED = re.compile(r"\s*(?:Section|Article|Part|Clause)?\s*(\d+(?:\.\d+)*)[.)]?\s+(?=\S)")
-"""A number typed before the words of a heading."""
-
-_REFERS = re.compile(
-    r"(?:^|\b(?:section|subsection|clause|article|part|paragraph|item|table|figure)s?\s+)$", re.I
-)
-"""What stands before a number that names a clause or table, and counts nothing."""
 
 _SHORT = 60
 _FRONT = ("Front ", "FrontTitle", "FrontHeading", "FrontPoint")
@@ -62,51 +54,34 @@ class TextChange:
 
 
 def renumbered(match: TextMatch) -> dict[str, str]:
-    """Old number → new number of clauses, tables and figures that stand in both."""
-    found: dict[str, str] = {}
-    for clause in match.clauses:
-        for part in clause.parts:
-            if not isinstance(part, Match | Rewritten):
-                continue
-            was, now = _number(part.old), _number(part.new)
-            if was and now and was != now:
-                found[was] = now
-    moves = {c.move: c.old for c in match.clauses if c.move and c.old}
-    for clause in match.clauses:
-        old = moves.get(clause.move) if clause.move and clause.new else None
-        if old and clause.new and _number(old) != _number(clause.new):
-            found[_number(old)] = _number(clause.new)
-    return found
-
-
-def _number(paragraph: Paragraph) -> str:
-    if paragraph.heading:
-        typed = _TYPED.match(paragraph.text)
-        return _bare(paragraph.label) or (typed[1] if typed else "")
-    caption = _CAPTION.match(paragraph.text)
-    return caption[0].split()[-1] if caption else ""
-
-
-def _bare(label: str) -> str:
-    return label.strip().rstrip(".")
+    """Old name → new name of clauses, tables and figures that stand in both."""
+    return numbers.renumbered(_in_place(match))
 
 
 def text_changes(match: TextMatch) -> tuple[TextChange, ...]:
-    """Every change in reading order; a clause that moved is one change at its new place."""
-    numbers = renumbered(match)
+    """Every change in reading order; a clause that moved is told at its new place."""
+    names = renumbered(match)
     whole = _told_whole(match)
-    origins = {clause.move: clause for clause in match.clauses if clause.move and clause.old}
     found: list[TextChange] = []
     before = ""
-    for clause in match.clauses:
-        if clause.move and clause.new:
-            found += _moved(clause, origins[clause.move], before, numbers, whole)
-        elif not clause.move:
-            found += _in_clause(clause, numbers, before, whole)
-        before = _title(clause.old if clause.new else None) or clause.title or before
+    for clause in _in_place(match):
+        if clause.move:
+            found.append(_moved(clause, before))
+        found += _in_clause(clause, names, before, whole)
+        before = _title(clause.old) or clause.title or "the opening"
     for beside in match.margins:
-        found += _in_clause(beside.clause, numbers, "", whole)
+        found += _in_clause(beside.clause, names, "", whole)
     return tuple(found)
+
+
+def _in_place(match: TextMatch) -> Iterator[Clause]:
+    """The clauses in the order of the new document; of one that moved, both sides as one."""
+    origins = {clause.move: clause for clause in match.clauses if clause.move and clause.old}
+    for clause in match.clauses:
+        if not clause.move:
+            yield clause
+        elif clause.new:
+            yield beside_again(origins[clause.move], clause)
 
 
 def _told_whole(match: TextMatch) -> frozenset[int]:
@@ -124,37 +99,20 @@ def _is_alone(clause: Clause) -> bool:
     return (clause.old is None) != (clause.new is None)
 
 
-def _moved(
-    clause: Clause, origin: Clause, before: str, numbers: dict[str, str], whole: frozenset[int]
-) -> Iterator[TextChange]:
-    yield TextChange(
+def _moved(clause: Clause, before: str) -> TextChange:
+    return TextChange(
         kind="moved",
-        clause=origin.title,
-        new_clause=clause.title,
+        clause=_title(clause.old),
+        new_clause=_title(clause.new),
         place="the clause",
-        old=_text(origin.parts),
-        new=_text(clause.parts),
+        old="\n".join(part.old.shown for part in _stands(clause)),
+        new="\n".join(part.new.shown for part in _stands(clause)),
         after=before,
     )
-    for part in clause.parts:
-        if isinstance(part, Added) and any(span.kind != "equal" for span in part.spans):
-            yield TextChange(
-                kind="rewritten",
-                clause=origin.title,
-                new_clause=clause.title,
-                place="a paragraph that moved with the clause",
-                old=_side(part.spans, "removed"),
-                new=_side(part.spans, "added"),
-                spans=part.spans,
-                follows=_only_follows(part.spans, numbers),
-            )
-    for part in (*origin.parts, *clause.parts):
-        if isinstance(part, Removed | Added) and part.move != clause.move:
-            yield from _one_side(part, clause, "", "", whole)
 
 
-def _side(spans: Sequence[Span], kind: str) -> str:
-    return "".join(span.shown for span in spans if span.kind in ("equal", kind))
+def _stands(clause: Clause) -> Iterator[Match | Rewritten | MatchedTable]:
+    return (part for part in clause.parts if not isinstance(part, Removed | Added))
 
 
 def _text(parts: Sequence[Part]) -> str:
@@ -162,12 +120,12 @@ def _text(parts: Sequence[Part]) -> str:
 
 
 def _in_clause(
-    clause: Clause, numbers: dict[str, str], before: str, whole: frozenset[int]
+    clause: Clause, names: dict[str, str], before: str, whole: frozenset[int]
 ) -> Iterator[TextChange]:
     if _is_alone(clause):
         yield _whole(clause, before)
         return
-    places = _Places()
+    places = _Places(clause.parts)
     gone: Table | None = None
     for part in clause.parts:
         if is_front_sheet(part):
@@ -178,11 +136,11 @@ def _in_clause(
                 place = f"{place}, {columns}"
             gone = part.block if isinstance(part, Removed) else None
         if isinstance(part, Rewritten):
-            yield _rewritten(part, clause, place, numbers)
+            yield _rewritten(part, clause, place, names)
         elif isinstance(part, Removed | Added):
             yield from _one_side(part, clause, place, after, whole)
         elif isinstance(part, MatchedTable) and not part.is_same:
-            yield from _in_table(part, clause, place, numbers)
+            yield from _in_table(part, clause, place, names)
 
 
 def is_front_sheet(part: Part) -> bool:
@@ -209,7 +167,7 @@ def _title(heading: Paragraph | None) -> str:
     return " ".join(filter(None, (heading.label, heading.text.strip())))
 
 
-def _rewritten(part: Rewritten, clause: Clause, place: str, numbers: dict[str, str]) -> TextChange:
+def _rewritten(part: Rewritten, clause: Clause, place: str, names: dict[str, str]) -> TextChange:
     return TextChange(
         kind="rewritten",
         clause=_title(clause.old),
@@ -219,27 +177,8 @@ def _rewritten(part: Rewritten, clause: Clause, place: str, numbers: dict[str, s
         new=part.new.shown,
         spans=part.spans,
         is_heading=bool(part.new.heading),
-        follows=_only_follows(part.spans, numbers),
+        follows=numbers.only_follows(part.spans, names),
     )
-
-
-def _only_follows(spans: Sequence[Span], numbers: dict[str, str]) -> bool:
-    """True when each change is an old number that became the new number of the same thing."""
-    changed = [place for place, span in enumerate(spans) if span.kind != "equal"]
-    pairs = list(zip(changed[::2], changed[1::2], strict=False))
-    if len(changed) % 2 or not changed:
-        return False
-    return all(
-        (spans[a].kind, spans[b].kind) == ("removed", "added")
-        and numbers.get(_bare(spans[a].text)) == _bare(spans[b].text)
-        and _refers("".join(span.text for span in spans[:a]), spans[a].text)
-        for a, b in pairs
-    )
-
-
-def _refers(before: str, number: str) -> bool:
-    """Whether a number names a clause or a table: ``3`` alone may as well count readings."""
-    return "." in _bare(number) or bool(_REFERS.search(before.lstrip()))
 
 
 def _one_side(
@@ -261,21 +200,21 @@ def _one_side(
 
 
 def _in_table(
-    part: MatchedTable, clause: Clause, place: str, numbers: dict[str, str]
+    part: MatchedTable, clause: Clause, place: str, names: dict[str, str]
 ) -> Iterator[TextChange]:
     columns = [cell.text for cell in part.old.rows[0].cells] if part.old.rows else []
-    names = _names(part.old.rows) | _names(part.new.rows)
+    called = _names(part.old.rows) | _names(part.new.rows)
     moved = _moved_rows(part.rows)
     before = ""
     for row in part.rows:
         if row.old is None or row.new is None:
-            told = _row(row, clause, place, before, names)
+            told = _row(row, clause, place, before, called)
             yield from _moved_row(told) if (told.old or told.new) in moved else (told,)
         else:
-            where = f"{place}, row {_quoted(names[id(row.old)])}"
-            yield from _cells(row, clause, where, columns, numbers)
-        if row.old:
-            before = names[id(row.old)]
+            where = f"{place}, row {_quoted(called[id(row.old)])}"
+            yield from _cells(row, clause, where, columns, names)
+        if row.old and row.new:
+            before = called[id(row.old)]
 
 
 def _row(
@@ -314,18 +253,18 @@ def _cells(
     clause: Clause,
     place: str,
     columns: Sequence[str],
-    numbers: dict[str, str],
+    names: dict[str, str],
 ) -> Iterator[TextChange]:
     for index, parts in enumerate(row.cells):
         column = columns[index] if index < len(columns) else f"{index + 1}"
         where = f"{place}, column {_quoted(column)}"
         for part in parts:
             if isinstance(part, Rewritten):
-                yield _rewritten(part, clause, where, numbers)
+                yield _rewritten(part, clause, where, names)
             elif isinstance(part, Removed | Added):
                 yield from _one_side(part, clause, where, "", frozenset())
             elif isinstance(part, MatchedTable) and not part.is_same:
-                yield from _in_table(part, clause, where, numbers)
+                yield from _in_table(part, clause, where, names)
 
 
 def _names(rows: Sequence[Row]) -> dict[int, str]:
@@ -345,40 +284,81 @@ def _quoted(text: str) -> str:
     return f'"{flat if len(flat) <= _SHORT else flat[: _SHORT - 1].rstrip() + "…"}"'
 
 
+def _old_side(part: Part) -> Block | None:
+    """The block of the old document; ``None`` for what comes."""
+    if isinstance(part, Added):
+        return None
+    return part.block if isinstance(part, Removed) else part.old
+
+
 class _Places:
     """Names the blocks of a clause as they follow each other in the old document."""
 
-    def __init__(self) -> None:
+    def __init__(self, parts: Sequence[Part]) -> None:
+        old = (_old_side(part) for part in parts)
+        self._known = Counter(_quoted(each.shown) for each in old if isinstance(each, Paragraph))
         self._paragraphs = self._tables = 0
-        self._caption = ""
-        self._opening = ""
-        self._after = ""
+        self._captions = {True: "", False: ""}
+        self._opening = self._after = ""
+        self._items: list[str] = []
+        self._lists = 1
 
     def next(self, part: Part) -> tuple[str, str]:
         """The name of a part, and what it follows."""
         after = self._after
-        block = part.block if isinstance(part, Added | Removed) else part.old
         counts = not isinstance(part, Added)
+        block = part.block if isinstance(part, Added | Removed) else part.old
         place = self._table(counts) if isinstance(block, Table) else self._paragraph(block, counts)
         if counts and not isinstance(part, Removed):
-            self._after = place if isinstance(block, Table) else _quoted(block.shown)
+            # What follows a heading comes first.
+            heading = isinstance(block, Paragraph) and block.heading
+            self._after = "" if heading else self._named(place, block)
         return place, after
+
+    def _named(self, place: str, block: Block) -> str:
+        """A paragraph by its first words, where no other of the clause begins so."""
+        quoted = _quoted(block.shown)
+        return quoted if isinstance(block, Paragraph) and self._known[quoted] == 1 else place
 
     def _table(self, counts: bool) -> str:
         self._tables += counts
-        return self._caption or f"table {self._tables}"
+        caption, self._captions[counts] = self._captions[counts], ""
+        name = caption or f"table {self._tables}"
+        if counts:
+            self._opens(f" after {name}")
+        return name
 
     def _paragraph(self, block: Paragraph, counts: bool) -> str:
         if block.heading:
             return "the heading"
-        if caption := _CAPTION.match(block.text):
-            self._caption = caption[0]
+        if caption := numbers.CAPTION.match(block.text):
+            self._captions[counts] = caption[0]
             return f"the caption of {caption[0]}"
         if block.label:
-            return f"item {block.label}" + (f" under {self._opening}" if self._opening else "")
-        self._paragraphs += counts
-        self._opening = _quoted(block.text) if block.text.rstrip().endswith(":") else ""
-        return f"paragraph {self._paragraphs}" if counts else "a new paragraph"
+            return self._labelled(block, counts)
+        if not counts:
+            return "a new paragraph"
+        self._paragraphs += 1
+        place = f"paragraph {self._paragraphs}"
+        leads = block.text.rstrip().endswith(":")
+        self._opens(f" {'under' if leads else 'after'} {self._named(place, block)}")
+        return place
+
+    def _labelled(self, block: Paragraph, counts: bool) -> str:
+        """An item by its number, and by what tells apart the lists of one clause."""
+        outer = ""
+        if block.list and block.list[1]:
+            outer = f" of {self._items[-1]}" if self._items else ""
+        elif counts:
+            again = block.label in self._items
+            self._lists += again
+            self._items = [*(() if again else self._items), block.label]
+        which = f" of list {self._lists}" if self._lists > 1 else ""
+        return f"item {block.label}{outer}{which}{self._opening}"
+
+    def _opens(self, opening: str) -> None:
+        """What stands before the next list."""
+        self._opening, self._items, self._lists = opening, [], 1
 
 
 def is_changed(clause: Clause) -> bool:

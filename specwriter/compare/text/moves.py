@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from specwriter.compare.text.blocks import key_of
+from specwriter.compare.text.blocks import key_of, match_blocks
 from specwriter.compare.text.pairs import Added, Clause, Part, Removed
 from specwriter.reading import Paragraph
 
@@ -30,6 +30,24 @@ def with_moves(clauses: Sequence[Clause], first: int) -> tuple[Clause, ...]:
         replace(clause, parts=tuple(_marked(part, numbers) for part in clause.parts))
         for clause in clauses
     )
+
+
+def beside_again(origin: Clause, clause: Clause) -> Clause:
+    """A clause that moved, its old and its new side laid side by side as one that stayed."""
+    gone = [part.block for part in origin.parts if isinstance(part, Removed)]
+    come = [part.block for part in clause.parts if isinstance(part, Added)]
+    alone = {
+        id(part.block): part.move
+        for part in (*origin.parts, *clause.parts)
+        if isinstance(part, Removed | Added) and part.move != clause.move
+    }
+    parts = tuple(
+        replace(part, move=alone.get(id(part.block), 0))
+        if isinstance(part, Removed | Added)
+        else part
+        for part in match_blocks(gone, come)
+    )
+    return Clause(old=origin.old, new=clause.new, parts=parts, move=clause.move)
 
 
 def _alone(
