@@ -90,6 +90,15 @@ _WRITTEN = {
 The mass of 35,000 lb is Maryland 509's; skid numbers from 31 to 51 are NCHRP 37's (memory).
 """
 
+_OF_ROADS = {
+    "groove.width": "2 mm to 5 mm",
+    "groove.depth": "1 mm to 7 mm",
+    "groove.depth_on_bridges": "1 mm to 7 mm",
+}
+"""Sawn grooves of roads and decks: California DOT 42-2, 2015, and Ohio CMS 511.20, 2010, have
+widths of 0.095 and 0.10 in and depths to 1/4 in; German guidance, second-hand, has 4 and 6 mm.
+"""
+
 _OF_TEXTURE = {
     "diamond_grinding": {
         "groove.depth": "1 mm to 5 mm",
@@ -97,9 +106,9 @@ _OF_TEXTURE = {
         "land.width": "1.2 mm to 5 mm",
         "blade.spacer": "1.2 mm to 5 mm",
     },
-    "longitudinal_grooving": {"groove.spacing": "10 mm to 40 mm"},
-    "transverse_grooving": {"groove.spacing": "10 mm to 75 mm"},
-    "next_generation_concrete_surface": {"groove.spacing": "10 mm to 20 mm"},
+    "longitudinal_grooving": {**_OF_ROADS, "groove.spacing": "10 mm to 40 mm"},
+    "transverse_grooving": {**_OF_ROADS, "groove.spacing": "10 mm to 75 mm"},
+    "next_generation_concrete_surface": {**_OF_ROADS, "groove.spacing": "10 mm to 20 mm"},
     "runway_grooving": {"groove.spacing": "20 mm to 150 mm"},
 }
 """Sizes that differ from one texture to the next; spacing as the published sets have it."""

@@ -78,4 +78,7 @@ def _missing(each: Required, test: Test) -> dict[str, str]:
     method = {} if each.has_method or test.method or test.device else {"method": "method"}
     if test.statistic == "share" and test.share is None:
         method |= {"share": "share that must pass"}
-    return method | {key: name for key, name in _CELLS.items() if getattr(test, key) is None}
+    left = {key: name for key, name in _CELLS.items() if getattr(test, key) is None}
+    if test.readings is not None and test.readings.nominal == 0:
+        left |= {"readings": _CELLS["readings"]}
+    return method | left

@@ -36,7 +36,7 @@ RULE = Rule(
     grade=Grade.CONFLICT,
     basis="arithmetic",
     needs=("trial_section.length", "limits"),
-    quiet_after=("quantity-against-limits",),
+    quiet_after=("quantity-against-limits", "stretch-of-no-length"),
 )
 
 
