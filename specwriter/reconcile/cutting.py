@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from dataclasses import replace
 
 from specwriter.model import Area, Job
 from specwriter.reconcile.relation import Linear, Relation, Unassured
@@ -43,45 +43,48 @@ def left_after(
 
     ``words`` name what is left and what was there. Without ``grooves`` their depth does not count.
     """
+    given = Relation(
+        slug=f"{slug}-out-of-reach",
+        title=f"the {words[0]} cannot be kept",
+        statement=f"{words[0]} = {words[1]}",
+        shape=Linear({left: 1, before: -1}),
+        why=why,
+        source=source,
+        validity="where everything that is allowed is cut; removal is measured to the new surface",
+    )
+    unassured = Unassured(
+        slug=f"{slug}-not-assured", title=f"the limits on cutting do not keep the {words[0]}"
+    )
     kinds = [(True, False), (False, True), (True, True)] if grooves else [(True, False)]
     return [
-        _one(slug, left, before, words, source, why, ground, grooved, grooves)
+        _one(given, unassured if judged else None, ground, grooved, grooves)
         for ground, grooved in kinds
+        for judged in (True, False)
+        if ground or judged
     ]
 
 
 def _one(
-    slug: str,
-    left: str,
-    before: str,
-    words: tuple[str, str],
-    source: str,
-    why: str,
-    ground: bool,
-    grooved: bool,
-    grooves: bool,
+    given: Relation, assures: Unassured | None, ground: bool, grooved: bool, grooves: bool
 ) -> Relation:
+    """The relation with its cuts; what is left is judged (``assures``) where removal is capped.
+
+    Without a cap what must be left is the limit on removal itself.
+    """
     cuts = ["removal.depth"] * ground + ["groove.depth"] * grooved
-    names = " - ".join(["depth of removal"] * ground + ["groove depth"] * grooved)
-    return Relation(
-        slug=f"{slug}-out-of-reach",
-        title=f"the {words[0]} cannot be kept",
-        statement=f"{words[0]} = {words[1]} - {names}",
-        shape=Linear({left: 1, before: -1} | dict.fromkeys(cuts, 1)),
-        why=why,
-        source=source,
-        validity="where everything that is allowed is cut; removal is measured to the new surface",
-        applies=_applies(ground, grooved, grooves),
-        assures=Unassured(
-            slug=f"{slug}-not-assured", title=f"the limits on cutting do not keep the {words[0]}"
-        ),
-    )
+    names = ["depth of removal"] * ground + ["groove depth"] * grooved
+    assert isinstance(given.shape, Linear)
 
-
-def _applies(ground: bool, grooved: bool, grooves: bool) -> Callable[[Job, Area], bool]:
     def applies(job: Job, area: Area) -> bool:
-        if not grooves:
-            return is_ground(area)
-        return is_ground(area) is ground and (area.texture in GROOVED) is grooved
+        if grooves and (is_ground(area), area.texture in GROOVED) != (ground, grooved):
+            return False
+        capped = not ground or removal_is_stated(area)
+        return is_ground(area) is ground and capped is (assures is not None)
 
-    return applies
+    return replace(
+        given,
+        statement=" - ".join([given.statement, *names]),
+        shape=Linear({**given.shape.factors, **dict.fromkeys(cuts, 1)}),
+        applies=applies,
+        assures=assures,
+    )

@@ -33,7 +33,7 @@ def result_finding(area: str, check: ResultCheck) -> Finding:
 def _sentences(check: ResultCheck) -> Iterator[str]:
     target = check.target
     yield (
-        f"Everything else in the job allows a {target.label} of "
+        f"Everything else in the job allows {_a(target.label)} of "
         f"{show_interval_like(check.allowed, target.quantity)}; it asks for {target.written}."
     )
     yield _witness(check)
@@ -43,8 +43,13 @@ def _sentences(check: ResultCheck) -> Iterator[str]:
             f"{_computed(check.missing, check.missing_needed)} or more."
         )
     if check.is_hopeless:
-        yield "As written no choice reaches the limit; only rounding the numbers leaves room."
+        room = "rounding the numbers" if check.relation.kind == "exact" else "its scatter"
+        yield f"As written no choice reaches the limit; only {room} leaves room."
     yield f"Here {check.relation.statement}."
+
+
+def _a(label: str) -> str:
+    return f"{'an' if label[0] in 'aeio' else 'a'} {label}"
 
 
 def witness_choice(check: ResultCheck) -> str:

@@ -43,11 +43,14 @@ GROOVE_FLOW = Formula(
     validity="a uniform flow that fills the groove; the flow is laminar, so within 40 percent",
 )
 
+FINEST_1979 = 0.0762
+"""Finest texture of the relation, mm: below it the film would grow with the texture."""
+
 _RANGES_1979 = (
     ("slope", 0.005, 0.08),
     ("rain", 0.0, 152.4),
     ("path", 0.0, 15.24),
-    ("texture", 0.0762, 4.064),
+    ("texture", FINEST_1979, 4.064),
 )
 _MM_PER_H = 3.6e6
 
@@ -65,6 +68,24 @@ def resultant_slope(cross_slope: float, grade: float) -> float:
 def film_1979(texture: float, path: float, rain: float, slope: float) -> float:
     """Film above the texture tops in mm; negative while water stays inside the texture."""
     return float(0.01485 * texture**0.11 * path**0.43 * rain**0.59 / slope**0.42 - texture)
+
+
+def path_of_1979(film: float, texture: float, rain: float, slope: float) -> float:
+    """The path in m at the end of which the film is so thick: ``FILM_1979`` turned round."""
+    flow = 0.01485 * texture**0.11 * rain**0.59 / slope**0.42
+    return float(((film + texture) / flow) ** (1 / 0.43))
+
+
+def rain_of_1979(film: float, texture: float, path: float, slope: float) -> float:
+    """The rain in mm/h that makes the film so thick: ``FILM_1979`` turned round."""
+    flow = 0.01485 * texture**0.11 * path**0.43 / slope**0.42
+    return float(((film + texture) / flow) ** (1 / 0.59))
+
+
+def slope_of_1979(film: float, texture: float, path: float, rain: float) -> float:
+    """The slope on which the film is so thick: ``FILM_1979`` turned round."""
+    flow = 0.01485 * texture**0.11 * path**0.43 * rain**0.59
+    return float((flow / (film + texture)) ** (1 / 0.42))
 
 
 def film_1979_inch(texture_in: float, path_ft: float, rain_in_h: float, slope: float) -> float:

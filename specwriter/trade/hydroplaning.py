@@ -56,6 +56,22 @@ def speed_1979(
     return float(tyre * surface_term(film_in, texture_in))
 
 
+def film_at_1979(
+    speed: float, texture_in: float, pressure_psi: float, tread_32nds: float, spin_down: float
+) -> float:
+    """Film in inches on which the onset is at ``speed`` (mph): ``SPEED_1979`` turned round.
+
+    Raises ``ValueError`` for a speed below that of the thickest film.
+    """
+    tyre = spin_down**0.04 * pressure_psi**0.3 * (tread_32nds + 1) ** 0.06
+    term = speed / tyre
+    if term <= 3.507:
+        raise ValueError(f"no film brings the onset down to {speed:g} mph")
+    smooth = 10.409 / (term - 3.507)
+    coarse = 28.952 / (term / texture_in**0.14 + 7.817)
+    return float(max(smooth, coarse) ** (1 / 0.06))
+
+
 def speed_1998(film_in: float, texture_in: float) -> float:
     """Onset speed in mph: ``SPEED_1998``. Raises ``ValueError`` where there is no film."""
     if film_in <= 0:

@@ -15,6 +15,7 @@ import yaml
 
 from specwriter.diagnostic import Grade
 from specwriter.reconcile import findings_of, reconcile
+from specwriter.reconcile.registry import relations_by_topic
 from specwriter.reconcile.solve import solve
 from specwriter.reconcile.system import System, system_of
 from specwriter.reconcile.verdict import Verdict
@@ -24,6 +25,7 @@ from tests.support import job
 CASES: dict[str, dict[str, Any]] = yaml.safe_load(
     Path(__file__).with_name("contradictions.yaml").read_text(encoding="utf-8")
 )
+TOPICS = {topic: set(some) for topic, some in relations_by_topic().items()}
 PARAMS = [pytest.param(case, id=name) for name, case in CASES.items()]
 
 
@@ -96,6 +98,20 @@ def test_the_repaired_twin_is_silent(case: dict[str, Any]) -> None:
     repaired = reconcile(job(case["base"], deepcopy(case["set"] | case["repair"])))
 
     assert [each.says for each in findings_of(repaired)] == []
+
+
+def test_in_every_topic_three_clash_of_which_each_two_go_together() -> None:
+    """Sets of three and more: that fewer go together is held above, for each of them."""
+    found: set[str] = set()
+    for case in CASES.values():
+        _, verdicts = looked_at(case)
+        (clash,) = (each.clash for each in verdicts)
+        assert clash is not None
+        if len(clash.members) >= 3:
+            used = {part for each in clash.relations for part in (each, *each.parts)}
+            found |= {topic for topic, some in TOPICS.items() if used.intersection(some)}
+
+    assert found >= {"groove", "blade", "coverage", "removal", "ride", "texture", "wet"}
 
 
 def test_the_cases_take_three_four_and_five_requirements_and_every_texture() -> None:

@@ -72,3 +72,24 @@ def test_the_two_speed_relations_part_on_a_thin_film_and_meet_on_a_thick_one() -
     assert hydroplaning.speed_1998(thick, texture) == pytest.approx(
         hydroplaning.speed_1979(thick, texture, 24, 3, 10), abs=0.1
     )
+
+
+def test_the_film_turned_round_gives_path_rain_and_slope_back() -> None:
+    """At the worked film of 0.97 mm: 7.3 m, 50 mm/h, 2 percent and 0.8 mm."""
+    above = film.film_1979(0.8, 7.3, 50, 0.02)
+
+    assert film.path_of_1979(above, 0.8, 50, 0.02) == pytest.approx(7.3)
+    assert film.rain_of_1979(above, 0.8, 7.3, 0.02) == pytest.approx(50)
+    assert film.slope_of_1979(above, 0.8, 7.3, 50) == pytest.approx(0.02)
+
+
+@pytest.mark.parametrize(("water", "texture"), [(0.02, 0.012), (0.08, 0.031), (0.12, 0.06)])
+def test_the_onset_speed_turned_round_gives_the_film_back(water: float, texture: float) -> None:
+    speed = hydroplaning.speed_1979(water, texture, 24, 3, 10)
+
+    assert hydroplaning.film_at_1979(speed, texture, 24, 3, 10) == pytest.approx(water)
+
+
+def test_a_speed_below_the_onset_on_every_film_has_no_film() -> None:
+    with pytest.raises(ValueError, match="no film"):
+        hydroplaning.film_at_1979(10, 0.03, 24, 3, 10)

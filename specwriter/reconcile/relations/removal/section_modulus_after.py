@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from fractions import Fraction
 from math import sqrt
 from typing import Any
 
 from specwriter.model import Area, Job
 from specwriter.quantity import Interval
-from specwriter.reconcile.cutting import is_ground
+from specwriter.reconcile.cutting import is_ground, removal_is_stated
 from specwriter.reconcile.relation import Function, Linear, Relation, Unassured
 
 SLAB, CUT = "conditions.slab_thickness", "removal.depth"
@@ -73,10 +74,17 @@ SHARE = Relation(
     ),
     source="mechanics: the section modulus of a rectangle goes with the square of its height",
     validity="a plain slab of even thickness; not the capacity of the pavement",
-    applies=_applies,
+    applies=lambda job, area: removal_is_stated(area),
     assures=Unassured(
         slug="section-modulus-not-assured",
         title="the cap on removal does not keep the section modulus of the slab",
     ),
 )
-RELATIONS = [WITHIN, SHARE]
+UNCAPPED = replace(
+    SHARE,
+    applies=lambda job, area: is_ground(area) and not removal_is_stated(area),
+    assures=None,
+)
+"""Without a cap the share that must be left is the limit on removal itself."""
+
+RELATIONS = [WITHIN, SHARE, UNCAPPED]

@@ -26,23 +26,23 @@ from specwriter.reconcile.stated_ride import most
 from specwriter.trade.ride.grinder import remaining
 
 _OTHER = 0.05
-"""Share of the roughness left that other waves may make up for, as for the sum of the parts."""
+"""Share of the roughness left that may be less, as is granted for the sum of the parts."""
 
 
 def _signs(at: Mapping[str, Interval]) -> dict[str, int]:
     return {WAVELENGTH: -1, WHEELBASE: 1}
 
 
-def _shape(other: float, bound: Literal["equal", "at_most"]) -> Function:
+def _shape(bound: Literal["equal", "at_most"]) -> Function:
     def value(at: Mapping[str, Any]) -> Any:
-        return 1 - (1 - other) * remaining(1 / float(at[WAVELENGTH]), float(at[WHEELBASE]))
+        return 1 - (1 - _OTHER) * remaining(1 / float(at[WAVELENGTH]), float(at[WHEELBASE]))
 
     def wavelength(improvement: Any, at: Mapping[str, Any]) -> Any:
-        share, base = (1 - float(improvement)) / (1 - other), float(at[WHEELBASE])
+        share, base = (1 - float(improvement)) / (1 - _OTHER), float(at[WHEELBASE])
         return crossing(lambda wave: remaining(1 / wave, base) - share, *WAVES)
 
     def wheelbase(improvement: Any, at: Mapping[str, Any]) -> Any:
-        share, wave = (1 - float(improvement)) / (1 - other), float(at[WAVELENGTH])
+        share, wave = (1 - float(improvement)) / (1 - _OTHER), float(at[WAVELENGTH])
         return crossing(lambda base: share - remaining(1 / wave, base), *WHEELBASES)
 
     return Function(
@@ -75,8 +75,8 @@ def _relation(judged: bool) -> Relation:
             "improvement of the index is at most what a machine of this wheelbase takes of waves "
             "of this length"
         ),
-        shape=_shape(_OTHER, "at_most"),
-        nominal=_shape(0.0, "equal") if judged else None,
+        shape=_shape("at_most"),
+        nominal=_shape("equal") if judged else None,
         why=(
             "A grinding machine goes up and down with waves longer than itself. Where most of the "
             "roughness is in such waves, an improvement in percent is a matter of its wheelbase, "

@@ -78,4 +78,15 @@ AS_CUT = Relation(
     about=(END,),
     applies=_of_dimensions,
 )
-RELATIONS = [*(_relation(*each) for each in LOSS_MM.items()), AS_CUT]
+NO_GAIN = Relation(
+    slug="texture-depth-at-end-of-life",
+    title="texture depth at the start and at the end of life do not go together",
+    statement="texture depth at end of life is at most the initial texture depth",
+    shape=Linear({END: 1, INITIAL: -1}, Interval(None, Fraction(0))),
+    why=_WHY,
+    source="common practice, no source: traffic wears grooves and lands down, it does not cut them",
+    validity="textures of which no loss in service is published",
+    kind="model",
+    applies=lambda job, area: area.texture not in LOSS_MM,
+)
+RELATIONS = [*(_relation(*each) for each in LOSS_MM.items()), AS_CUT, NO_GAIN]
