@@ -103,11 +103,8 @@ def _misses_a_whole_matter(finding: Finding) -> bool:
 
 def _echoes(rule: Rule, finding: Finding, beside: Sequence[Finding]) -> bool:
     """True where the reconciliation reports every value that the finding names."""
-    return rule.echo and any(
-        _places(finding) <= _places(each)
-        for each in beside
-        if each.grade is Grade.CONFLICT or not rule.slip
-    )
+    told = (each for each in beside if each.grade is Grade.CONFLICT or not rule.slip)
+    return rule.echo and _places(finding) <= {path for each in told for path in _places(each)}
 
 
 def _places(finding: Finding) -> set[str]:
