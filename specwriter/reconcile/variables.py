@@ -73,6 +73,8 @@ VARIABLES: dict[str, Variable] = {
     "coverage.unground_strip": Variable("strip left unground", bare="at_most"),
     "coverage.edge_offset": Variable("distance left at the edge"),
     "coverage.window_width": Variable("width of the coverage window", unit="m"),
+    "run_out.length": Variable("run-out of the cut (feathering)"),
+    "run_out.straightedge": _fact("length of the straightedge", "m"),
     "conditions.lane_width": _fact("lane width", "m"),
     "conditions.cover_to_steel": _fact("cover to steel"),
     "conditions.slab_thickness": _fact("slab thickness"),

@@ -25,6 +25,16 @@ SHARE_LEFT = Formula(
     validity="all failed blades in one window; nothing else lost",
 )
 
+GAP_OF_RUN_OUT = Formula(
+    text="gap under the straightedge = depth of removal × (length of the edge - run-out) / length "
+    "of the edge; of a run-out longer than half the edge, depth of removal × length of the edge / "
+    "(4 × run-out)",
+    source="project calculation: geometry of an edge that rests on the slope of the run-out and on "
+    "the cut beside it",
+    validity="a plane run-out between two level surfaces, and an edge laid across it; where the "
+    "ends are left out of the test, say so in its place",
+)
+
 
 def passes_needed(lane: Fraction, head: Fraction, overlap: Fraction) -> int:
     """Passes that leave no strip; ``ValueError`` where the overlap is not below the head."""
@@ -51,3 +61,10 @@ def grooves_forgiven(share: Fraction, window_width: Fraction, spacing: Fraction)
 def share_left(failed: Fraction, spacing: Fraction, window_width: Fraction) -> Fraction:
     """Share of a window that is textured where blades fail: ``SHARE_LEFT``."""
     return 1 - failed * spacing / window_width
+
+
+def gap_of_run_out(depth: Fraction | int, run_out: Fraction, edge: Fraction) -> Fraction:
+    """Largest gap under a straightedge across a run-out: ``GAP_OF_RUN_OUT``."""
+    if 2 * run_out <= edge:
+        return depth * (edge - run_out) / edge
+    return depth * edge / (4 * run_out)

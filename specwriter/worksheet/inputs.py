@@ -22,6 +22,7 @@ _WORDS = {
     "blade.spacer": "spacer",
     "blade.core": "blade core",
     "blade.segment": "cutting segment",
+    "coverage.feathering": "run-out of the cut",
     "coverage.share": "share covered",
     "coverage.window_width": "width of the window",
     "coverage.overlap": "overlap of passes",

@@ -5,12 +5,14 @@ The quarter-car of ``tests.support.ride`` is written with scipy and shares nothi
 
 from __future__ import annotations
 
+from fractions import Fraction
 from math import pi, sqrt
 
 import numpy as np
 import pytest
 from scipy.linalg import expm
 
+from specwriter.trade import coverage
 from specwriter.trade.ride import (
     FOOT,
     INCH,
@@ -255,6 +257,20 @@ def test_an_edge_across_a_joint_finds_the_whole_step(tilt: float) -> None:
         high = along >= 0
         heights = np.where(high, 1.0 - tilt * along / slab, -tilt * along / slab - tilt)
         assert gap_under(at, heights) >= 1.0 - 0.02
+
+
+@pytest.mark.parametrize("run_out", [0.3, 1.0, 1.5, 2.0, 4.0, 9.0])
+def test_an_edge_across_a_run_out_finds_the_gap_of_its_formula(run_out: float) -> None:
+    """A cut of depth 1 that runs out over a length, under every placement of a resting edge."""
+    edge, points = 3.0, 120
+    at = np.arange(points + 1) / points * edge
+    largest = 0.0
+    for start in np.arange(-run_out - edge, 0.0, 0.05):
+        heights = np.clip(-(start + at) / run_out, 0.0, 1.0)
+        largest = max(largest, gap_under(at, heights))
+
+    found = coverage.gap_of_run_out(1, Fraction(run_out), Fraction(edge))
+    assert float(found) == pytest.approx(largest, abs=0.03)
 
 
 @pytest.mark.parametrize("fall", [0.0, 0.5])
