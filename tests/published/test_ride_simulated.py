@@ -37,10 +37,11 @@ from tests.support.ride_roads import (
     gaps,
     hri_over_mri,
     line_of_the_profile_index,
-    mean_profile_index,
+    profile_index,
     read_by_a_sensor,
     share_over_an_eighth,
     straightedge_on_a_random_surface,
+    traces,
     worst_over_base,
 )
 from tests.support.ride_waves import sine
@@ -192,10 +193,22 @@ def test_the_line_of_a_band_is_that_of_the_simulated_pairs(fit: profilograph.Fit
 
 
 @pytest.mark.parametrize("iri", profilograph.MEANS)
-def test_the_recorded_means_are_those_of_the_simulated_traces(iri: int) -> None:
-    means = [mean for mean, _ in profilograph.MEANS[iri]]
+@pytest.mark.parametrize(("place", "band"), list(enumerate((0.0, 0.1, 0.2))))
+def test_the_recorded_spread_is_that_of_the_simulated_traces(
+    iri: int, place: int, band: float
+) -> None:
+    found = [profile_index(iri * trace / index, band) for index, trace in traces()[::2]]
+    mean, deviation = profilograph.MEANS[iri][place]
 
-    assert means == pytest.approx(mean_profile_index({"iri": iri}), rel=0.1, abs=0.05)
+    assert mean == pytest.approx(float(np.mean(found)), rel=0.05, abs=0.05)
+    assert deviation == pytest.approx(float(np.std(found)), rel=0.06, abs=0.06)
+
+
+@pytest.mark.parametrize(("place", "band"), [(1, 0.1), (2, 0.2)])
+def test_a_band_sees_from_where_its_mean_is_about_its_spread(place: int, band: float) -> None:
+    told = [iri for iri, row in profilograph.MEANS.items() if row[place][0] >= 0.9 * row[place][1]]
+
+    assert profilograph.SEES_FROM[band] == min(told)
 
 
 @pytest.mark.parametrize("fit", profilograph.FITS, ids=lambda fit: f"band {fit.band}")
