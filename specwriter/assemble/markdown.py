@@ -11,13 +11,15 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
 from itertools import groupby
-from typing import Literal, NoReturn
-
-from markdown_it import MarkdownIt
-from markdown_it.token import Token
+from typing import TYPE_CHECKING, Literal, NoReturn
 
 from specwriter.assemble.document import Block, ListItem, Note, Paragraph, Run, Table
+from specwriter.assemble.markdown_tokens import Token, usual_tokens
 from specwriter.assemble.page import ABOVE, MARK, Marked
+
+if TYPE_CHECKING:
+    from markdown_it import MarkdownIt
+    from markdown_it.token import Token as OtherToken
 
 _CAPTION = re.compile(r"Table:\s*(?P<id>[a-z][a-z0-9_]*)\s*\|\s*(?P<caption>\S.*)")
 _Kind = Literal["plain", "strong", "emphasis"]
@@ -52,12 +54,15 @@ def blocks_of(text: str, marked: Sequence[Marked] = ()) -> tuple[Block, ...]:
 
     Raises ``MarkdownError`` at the first thing that clauses do not use.
     """
-    return _Reader(parser().parse(text), marked).blocks()
+    usual = usual_tokens(text)
+    return _Reader(parser().parse(text) if usual is None else usual, marked).blocks()
 
 
 @cache
 def parser() -> MarkdownIt:
-    """The Markdown reader: CommonMark without HTML, with pipe tables."""
+    """The reader of unusual Markdown: CommonMark without HTML, with pipe tables."""
+    from markdown_it import MarkdownIt
+
     return MarkdownIt("commonmark", {"html": False}).enable("table")
 
 
@@ -68,7 +73,7 @@ def plain_text(runs: Sequence[Run]) -> str:
 
 @dataclass(slots=True)
 class _Reader:
-    tokens: list[Token]
+    tokens: Sequence[Token | OtherToken]
     marked: Sequence[Marked]
     at: int = 0
     made: list[Block] = field(default_factory=list)
@@ -92,7 +97,7 @@ class _Reader:
         self.no_caption()
         return tuple(self.made)
 
-    def take(self) -> Token:
+    def take(self) -> Token | OtherToken:
         token = self.tokens[self.at]
         self.at += 1
         if token.map:
@@ -108,11 +113,11 @@ class _Reader:
     def fault(self, says: str, todo: str) -> NoReturn:
         raise MarkdownError(says, todo, self.line)
 
-    def refuse(self, token: Token) -> NoReturn:
+    def refuse(self, token: Token | OtherToken) -> NoReturn:
         what, todo = _REFUSED.get(token.type, (token.type, "leave it out"))
         self.fault(f"clauses do not use {what}", todo)
 
-    def runs(self, token: Token) -> list[Run]:
+    def runs(self, token: Token | OtherToken) -> list[Run]:
         runs: list[Run] = []
         kinds: list[_Kind] = ["plain"]
         for child in token.children or ():
@@ -165,8 +170,9 @@ class _Reader:
         return tuple(item for item in content if not isinstance(item, Run))
 
     def captioned(self, found: re.Match[str]) -> tuple[str, str]:
-        children = parser().parseInline(found["caption"])[0]
-        return found["id"], plain_text(self.runs(children))
+        usual = usual_tokens(found["caption"])
+        inline = parser().parseInline(found["caption"])[0] if usual is None else usual[1]
+        return found["id"], plain_text(self.runs(inline))
 
     def insert(self, blocks: tuple[Block, ...], caption: tuple[str, str] | None) -> None:
         caption, self.caption = caption or self.caption, None

@@ -171,17 +171,27 @@ def _pay_item(key: str | None, path: str, job: Job) -> View:
 
 
 def _wrap(hint: Any, value: Any, path: str, job: Job, absent: str) -> Any:
-    origin = get_origin(hint)
-    if origin is tuple:
-        kind = get_args(hint)[0]
+    shape, kind = _shape(hint)
+    if shape == "many":
         items = value or ()
         return Many((_wrap(kind, v, f"{path}.{i}", job, "") for i, v in enumerate(items)), path)
-    if origin is dict:
-        return Keyed(get_args(hint)[1], value or {}, path, job)
-    if is_dataclass(hint) and hint is not Quantity:
-        return View(hint, value, path, job, absent)
+    if shape == "keyed":
+        return Keyed(kind, value or {}, path, job)
+    if shape == "noun":
+        return View(kind, value, path, job, absent)
     if value is None:
         return Missing(absent or path)
     if isinstance(value, Quantity):
         return Value(path, value)
     return Text(value, path) if isinstance(value, str) else value
+
+
+@cache
+def _shape(hint: Any) -> tuple[str, Any]:
+    """Whether a type of the model is many things, a mapping, a noun or a plain value; of what."""
+    origin = get_origin(hint)
+    if origin is tuple:
+        return "many", get_args(hint)[0]
+    if origin is dict:
+        return "keyed", get_args(hint)[1]
+    return ("noun" if is_dataclass(hint) and hint is not Quantity else "plain"), hint

@@ -11,7 +11,7 @@ _TEXT = re.compile("<w:t[^>]*>([^<]*)</w:t>")
 _ENTITIES = {'"': "&quot;", "\r": "&#13;"}
 _MINUS = re.compile(r"(?<!\w)-(?=[\d.$])")
 _IN_NUMBER = re.compile(r"(?<=\d)-(?=\d)")
-_PLAIN = str.maketrans("\u2011\u2212", "--")
+_HYPHEN, _MINUS_SIGN = "\u2011", "\u2212"
 
 
 def xml_text(text: str) -> str:
@@ -35,7 +35,7 @@ def unbroken(text: str) -> str:
     element out, and 11/2 in is another value. It stands in cells alone, since whoever searches
     for 1-1/2 does not find it.
     """
-    return _IN_NUMBER.sub("\u2011", text) if "-" in text else text
+    return _IN_NUMBER.sub(_HYPHEN, text) if "-" in text else text
 
 
 def text_digest(content: str) -> str:
@@ -45,7 +45,7 @@ def text_digest(content: str) -> str:
     cut runs anew, but it keeps the characters; a minus and a hyphen without break count as plain.
     """
     texts = unescape("".join(_TEXT.findall(content)), {"&quot;": '"', "&#13;": "\r"})
-    plain = "".join(texts.split()).translate(_PLAIN)
+    plain = "".join(texts.split()).replace(_HYPHEN, "-").replace(_MINUS_SIGN, "-")
     return hashlib.sha256(plain.encode("utf-8")).hexdigest()
 
 
@@ -56,7 +56,7 @@ def run(text: str, style: str = "") -> str:
     over "1/8 in".
     """
     if "-" in text:
-        text = _MINUS.sub("\u2212", text)
+        text = _MINUS.sub(_MINUS_SIGN, text)
     pieces = text.replace("\r", "").replace("\n", " ").split("\t")
     inner = "<w:tab/>".join(
         f'<w:t xml:space="preserve">{xml_text(piece)}</w:t>' if piece else "" for piece in pieces
