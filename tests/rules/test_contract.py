@@ -143,7 +143,7 @@ def test_a_rule_that_reads_what_differs_between_areas_looks_at_each_site(slug: s
     text = inspect.getsource(inspect.getmodule(rule.check) or pytest)
     keys = "|".join(each.name for each in fields(PlaceFacts) if each.name != "path")
     reads = re.search(
-        rf"\bconditions(?:\.|, \")(?:{keys})\b|\bmeasures\(job\.conditions\)",
+        rf"\bconditions(?:\.|, \")(?:{keys})\b|\bmeasures\(job\.conditions\b",
         text.partition('"""\n\n')[2],
     )
     assert rule.rule.by_site is bool(reads)

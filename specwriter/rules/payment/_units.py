@@ -29,6 +29,7 @@ _KINDS = {
     "volume": r"volumes?|tank ?loads?",
     "mass": r"mass|weight",
     "lump sum": r"lump[- ]sum",
+    "each": r"numbers?|count",
 }
 _WHOLE = {symbol: re.compile(f"(?:{words})", re.IGNORECASE) for symbol, words in _WORDS.items()}
 _NAMED = re.compile(
@@ -52,6 +53,11 @@ def is_lump_sum(text: str) -> bool:
     return re.fullmatch(r"LS|L\.S\.|lump[- ]sum", text.strip(), re.IGNORECASE) is not None
 
 
+def is_each(text: str) -> bool:
+    """True for an item that is paid by the piece."""
+    return re.fullmatch(r"EA|each|pieces?", text.strip().rstrip("."), re.IGNORECASE) is not None
+
+
 def units_named(text: str) -> list[Unit]:
     """The units that a sentence names in full words, such as ``square yards``."""
     found = (pay_unit(match[0]) for match in _NAMED.finditer(text))
@@ -59,7 +65,7 @@ def units_named(text: str) -> list[Unit]:
 
 
 def kinds_named(text: str) -> set[str]:
-    """What a sentence says is measured: area, length, volume, mass or a lump sum."""
+    """What a sentence says is measured: area, length, volume, mass, a lump sum or pieces."""
     words = {
         kind for kind, pattern in _KINDS.items() if re.search(rf"\b(?:{pattern})\b", text, re.I)
     }

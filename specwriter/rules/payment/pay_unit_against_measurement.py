@@ -32,7 +32,7 @@ from fractions import Fraction
 from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.quantity import Unit
-from specwriter.rules.payment._units import is_lump_sum, kinds_named, pay_unit, units_named
+from specwriter.rules.payment._units import is_each, is_lump_sum, kinds_named, pay_unit, units_named
 from specwriter.rules.prose import listed
 from specwriter.rules.rule import Rule, evidence
 
@@ -45,12 +45,13 @@ RULE = Rule(
 
 
 _LUMP = Unit("LS", "lump sum", Fraction(1), "both")
+_EACH = Unit("EA", "each", Fraction(1), "both")
 
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each pay item whose measuring rule names another unit or kind of quantity."""
     for item in job.pay_items.values():
-        unit = pay_unit(item.unit) or (_LUMP if is_lump_sum(item.unit) else None)
+        unit = _unit(item.unit)
         if unit is None or item.measured_as is None:
             continue
         if measured := _measured(item.measured_as, unit):
@@ -61,6 +62,12 @@ def check(job: Job) -> Iterator[Finding]:
             says = f"{item.name} is paid by the {item.unit}, and its rule measures {measured}."
             settle = (f"measure it in {item.unit}", "change the unit of the pay item")
             yield RULE.finding(None, says, at, settle)
+
+
+def _unit(text: str) -> Unit | None:
+    if is_lump_sum(text):
+        return _LUMP
+    return _EACH if is_each(text) else pay_unit(text)
 
 
 def _measured(text: str, unit: Unit) -> str:

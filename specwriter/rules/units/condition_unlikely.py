@@ -1,8 +1,8 @@
 """A fact of the site that no road or airfield has.
 
 Looks at
-    Slab and asphalt thickness, joint spacing, cover, lane width, slopes and speed, against what
-    is built.
+    Slab and asphalt thickness, joint spacing, cover, lane width, slopes, speed and what the old
+    surface is like, against what is built.
 
 Why it matters
     Thickness, cover and lane width decide how deep and how often may be cut. A wrong unit there
@@ -30,6 +30,7 @@ from specwriter.diagnostic import Finding, Grade
 from specwriter.model import Job
 from specwriter.quantity import UNITS, Interval, parse
 from specwriter.rules.measures import measures
+from specwriter.rules.places import AIRFIELD
 from specwriter.rules.rule import Rule, given
 
 _BUILT: dict[str, Interval] = {
@@ -46,12 +47,17 @@ _BUILT: dict[str, Interval] = {
         "cross_slope": "0 percent to 12 percent",
         "grade": "-15 percent to 15 percent",
         "posted_speed": "10 mph to 90 mph",
+        "existing_mri": "20 in/mi to 600 in/mi",
+        "existing_texture_depth": "0 mm to 4 mm",
     }.items()
 }
+_OF_AIRCRAFT = {"posted_speed": parse("20 mph to 200 mph").interval}
+"""On a runway the speed is that of aircraft."""
 
 _OTHERS = {
     "length": ("mm", "in", "ft", "m"),
     "speed": ("mph", "km/h"),
+    "roughness": ("in/mi", "m/km"),
 }
 """Units that are mistaken for one another."""
 
@@ -67,12 +73,14 @@ RULE = Rule(
 
 def check(job: Job) -> Iterator[Finding]:
     """One finding for each fact outside what is built."""
-    for each in measures(job.conditions):
-        built = _BUILT.get(each.name)
+    flown = any(area.place in AIRFIELD for area in job.areas.values())
+    bounds = _BUILT | (_OF_AIRCRAFT if flown else {})
+    for each in measures(job.conditions, "conditions"):
+        built = bounds.get(each.name.removeprefix("conditions."))
         amount = each.value.amounts[0]
         if built is None or _fits(amount.base, built):
             continue
-        says = f"The {each.label} is {each.value}, and nothing is built so."
+        says = f"The {each.label} is {each.value}, which no road or airfield has."
         others = [
             f"{amount.text} {unit}"
             for unit in _OTHERS.get(each.value.dimension, ())
