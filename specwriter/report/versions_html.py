@@ -113,12 +113,18 @@ def _side(part: Part, kind: str) -> str:
             return ""
         mark = "del" if kind == "removed" else "ins"
         note = f'<span class="moved">moved ({part.move})</span> ' if part.move else ""
+        if part.spans and isinstance(part.block, Paragraph):
+            return f"{note}{_paragraph(part.block, _words(part.spans, kind))}"
         return f"{note}{_block(part.block, mark)}"
     block = part.old if kind == "removed" else part.new
     if not isinstance(part, Rewritten):
         return _block(block, "")
-    words = "".join(_span(span) for span in part.spans if span.kind in ("equal", kind))
-    return _paragraph(block, words)
+    return _paragraph(block, _words(part.spans, kind))
+
+
+def _words(spans: Sequence[Span], kind: str) -> str:
+    """The words of one side, those marked that the other does not have."""
+    return "".join(_span(span) for span in spans if span.kind in ("equal", kind))
 
 
 def _span(span: Span) -> str:

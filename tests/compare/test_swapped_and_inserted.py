@@ -123,3 +123,38 @@ def test_the_redline_of_a_row_inserted_is_one_row(
     assert "<w:del " not in document_xml(marked)
     assert lines(accepted(marked)) == lines(files["inserted"][1].read_bytes())
     assert lines(rejected(marked)) == lines(DRAFTED)
+
+
+BEFORE = """# 1 Work
+
+Cut the grooves across the lane before noon of each day, and clean them in the same shift.
+
+# 2 Tests
+
+Measure the depth of ten grooves in each lot with a gauge that reads 1/64 in.
+"""
+AFTER = """# 1 Tests
+
+Measure the depth of twenty grooves in each lot with a gauge that reads 1/64 in.
+
+# 2 Work
+
+Cut the grooves across the lane after noon of each day, and clean them in the same shift.
+"""
+
+
+def test_of_two_swapped_clauses_that_both_changed_each_word_is_told(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    old, new = tmp_path / "old.md", tmp_path / "new.md"
+    old.write_text(BEFORE, "utf-8")
+    new.write_text(AFTER, "utf-8")
+
+    page, text = told((old, new), "html", capsys), told((old, new), "text", capsys)
+
+    for was, now in (("before", "after"), ("ten", "twenty")):
+        assert f"<del>{was}</del>" in page
+        assert f"<ins>{now}</ins>" in page
+        assert f"[−{was}−] [+{now}+]" in text or f"[−{was}−][+{now}+]" in text
+    # The heading and the paragraph, on each side.
+    assert page.count("moved (1)") == 4
