@@ -111,6 +111,8 @@ class Relation:
     ways: tuple[str, ...] = ()
     aside: Callable[[Job, Area], str] = nowhere
     parts: tuple[Relation, ...] = ()
+    family: str = ""
+    """What relations that differ in numbers only state together, for their common page."""
 
     @property
     def variables(self) -> tuple[str, ...]:

@@ -100,7 +100,7 @@ def _of_joint(joint: Joint) -> Page:
 
 def _sections(some: Sequence[Relation], settle: str) -> dict[str, str]:
     return {
-        "What holds": _lines(_longest(each.statement for each in some)),
+        "What holds": _lines(_longest(each.family or each.statement for each in some)),
         "Why it matters": some[0].why,
         "Where it is valid": _lines(part for each in some for part in each.validity.split("; ")),
         "How to settle it": settle,

@@ -66,8 +66,8 @@ def hours(window: WorkWindow) -> Fraction:
 
 
 def crosses_midnight(window: WorkWindow) -> bool:
-    """True when the window ends on the day after it starts."""
-    return _minutes(given(window.end)) <= _minutes(given(window.start))
+    """True when the window ends on the day after it starts; one of no length does not."""
+    return _minutes(given(window.end)) < _minutes(given(window.start))
 
 
 def _minutes(clock: str) -> int:

@@ -33,6 +33,7 @@ _WRITTEN = {
     "groove.depth_over_loops": "1 mm to 6 mm",
     "groove.spacing": "4 mm to 150 mm",
     "groove.clear_gap": "1.5 mm to 146 mm",
+    "groove.skew": "1 degrees to 30 degrees",
     "groove.alignment": "1/4 in to 3 in",
     "groove.alignment_over": "10 ft to 500 ft",
     "land.width": "1.5 mm to 146 mm",

@@ -43,8 +43,7 @@ RULE = Rule(
     base="complete/diamond_grinding",
 )
 
-_LIMITS = (
-    "depth",
+_LEFT = (
     "cover_after",
     "thickness_after",
     "reservoir_after",
@@ -72,4 +71,9 @@ def check(job: Job) -> Iterator[Finding]:
 
 
 def _limited(area: Area) -> bool:
-    return area.removal is not None and any(getattr(area.removal, key) for key in _LIMITS)
+    """True where the removal has a greatest value, or something must be left of what is cut."""
+    removal = area.removal
+    if removal is None:
+        return False
+    capped = removal.depth is not None and removal.depth.interval.high is not None
+    return capped or any(getattr(removal, key) for key in _LEFT)

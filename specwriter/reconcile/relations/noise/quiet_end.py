@@ -71,6 +71,7 @@ def _relation(variable: str, texture: str, *, off_speed: bool) -> Relation:
         why=WHY,
         source="; ".join(sources),
         validity="; ".join(validity),
+        family=_of_all(place, added),
         kind="experience",
         about=(variable,),
         applies=_applies(texture, off_speed),
@@ -79,6 +80,17 @@ def _relation(variable: str, texture: str, *, off_speed: bool) -> Relation:
             f"a limit of {least:.0f} dB(A) or more at 60 mph",
             "measure a lane of this texture near by before the limit is set",
         ),
+    )
+
+
+def _of_all(place: str, added: float) -> str:
+    """The quiet ends of all textures at one place."""
+    levels = (
+        f"{texture.replace('_', ' ')} {band.quietest + added:.0f}"
+        for texture, band in sound.BANDS.items()
+    )
+    return (
+        f"at the quietest, in dB(A) {place} at 60 mph, from memory, unverified: {', '.join(levels)}"
     )
 
 
