@@ -6,79 +6,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from fractions import Fraction
-from functools import cache
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.approach import HAIR, approached
-from specwriter.reconcile.propagate import box_of, neat, propagate, rough
+from specwriter.reconcile.approach import CLOSE, HAIR, approached
+from specwriter.reconcile.box import neat
 from specwriter.reconcile.relation import ANY, Box, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import Answer, Point, solve
+from specwriter.reconcile.rest import Rest
+from specwriter.reconcile.search import Answer, Point
 from specwriter.reconcile.verdict import Outcome, ResultCheck
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Rest:
-    """What is stated beside the result, and the relations that tie it together.
-
-    ``exact`` is false where the values hold together only with their rounding granted; ``held``
-    are variables that nothing states and that are held to a range to see what follows.
-    """
-
-    requirements: tuple[Requirement, ...]
-    relations: tuple[Relation, ...]
-    exact: bool
-    held: Mapping[str, Interval] = field(default_factory=dict)
-
-    def box(self) -> Box:
-        """The intervals that are left; none where the rest itself is contradictory."""
-        return propagate(self._start(), self.relations) or {}
-
-    def rough_box(self) -> Box:
-        """The same in floating point, widened by its rounding."""
-        start = self._start()
-        return (propagate(rough(start), self.relations) if start else None) or {}
-
-    def _start(self) -> Box | None:
-        start = box_of(self.requirements, exact=self.exact)
-        return None if start is None else {**start, **self.held}
-
-    def answer(self, held: Mapping[str, Interval], *, proves: bool = True) -> Answer:
-        """Whether a choice obeys the rest with some variables held."""
-        both = {**self.held, **held}
-        return solve(self.requirements, self.relations, exact=self.exact, held=both, proves=proves)
-
-    def with_one(self, old: Requirement, new: Requirement) -> Rest:
-        """The same with one requirement in another's place."""
-        changed = tuple(new if each is old else each for each in self.requirements)
-        return replace(self, requirements=changed)
-
-
-def rest_of(
-    target: Requirement,
-    requirements: Sequence[Requirement],
-    relations: Sequence[Relation],
-    *,
-    exact: bool | None = None,
-) -> Rest:
-    """Everything but what is asked of the target's own variable.
-
-    ``exact`` says whether it holds together as written, where that is known.
-    """
-    others = tuple(each for each in requirements if each.variable != target.variable)
-    used = tuple(_judged(each) for each in relations if each.kind != "experience")
-    if exact is None:
-        exact = solve(others, used, exact=True).solution is not None
-    return Rest(requirements=others, relations=used, exact=exact)
-
-
-@cache
-def _judged(relation: Relation) -> Relation:
-    """The relation as choices are judged by it."""
-    return replace(relation, shape=relation.nominal) if relation.nominal else relation
 
 
 def producer(target: Requirement, relations: Sequence[Relation]) -> Relation | None:
@@ -95,7 +34,7 @@ def unknown_inputs(relation: Relation, rest: Rest) -> tuple[str, ...]:
     if all(name in stated or name in needed for name in relation.variables):
         return ()
     others = tuple(each for each in rest.relations if each.output != relation.output)
-    box = replace(rest, relations=others).rough_box()
+    box = replace(rest, relations=others, wider=None).rough_box
     return tuple(
         name
         for name in relation.variables
@@ -113,7 +52,7 @@ def check_result(
     target: Requirement, relation: Relation, rest: Rest
 ) -> tuple[Outcome, ResultCheck]:
     """The outcome for one required result, with the witness where there is one."""
-    quick = rest.rough_box()
+    quick = rest.rough_box
     allowed = quick.get(target.variable, ANY)
     if _is_inside(target.interval, allowed):
         margin = None if relation.nominal else _margin(target.interval, neat(allowed))
@@ -124,7 +63,7 @@ def check_result(
             members=members_of(relation, rest),
             margin=margin,
         )
-    box = rest.box()
+    box = rest.box
     check = ResultCheck(
         target=target,
         relation=relation,
@@ -135,15 +74,15 @@ def check_result(
     for side, limit, end in sides(target.interval, check.allowed):
         if end is not None and (end - limit) * side <= 0:
             continue
-        witness, refuted = _failing(target.variable, rest, side, limit, end)
-        if witness is not None:
-            worst, bound = _worst(target.variable, rest, side, witness, end)
+        found = failing(target.variable, rest, side, limit, end)
+        if found.solution is not None:
+            worst, bound = _worst(target.variable, rest, side, limit, found.solution, end)
             return "not assured", replace(
                 check,
                 witness=tuple(sorted(worst.items())),
                 allowed=_from(check.allowed, side, bound),
             )
-        if not refuted:
+        if not found.refuted:
             return "not decided", check
     if relation.nominal:
         return "not decided", check
@@ -172,34 +111,37 @@ def beyond(side: int, limit: Fraction) -> Interval:
     return Interval(None, limit - hair) if side < 0 else Interval(limit + hair, None)
 
 
-def _failing(
-    variable: str, rest: Rest, side: int, limit: Fraction, end: Fraction | None
-) -> tuple[Point | None, bool]:
+def failing(variable: str, rest: Rest, side: int, limit: Fraction, end: Fraction | None) -> Answer:
     """A choice that fails the limit, the worst one where it is found; or a proof of none."""
     if end is not None:
-        found = rest.answer({variable: Interval(end, end)}, proves=False).solution
-        if found is None and end:
-            hair = abs(end) * HAIR
+        found = rest.answer({variable: Interval(end, end)}, proves=False)
+        if found.solution is None:
+            hair = abs(end) * HAIR or abs(limit) * CLOSE
             near = Interval(end - hair, end) if side > 0 else Interval(end, end + hair)
-            found = rest.answer({variable: near}).solution
-        if found is not None:
-            return found, False
-    beyond_it = rest.answer({variable: beyond(side, limit)})
-    return beyond_it.solution, beyond_it.refuted
+            found = rest.answer({variable: near})
+        if found.solution is not None:
+            return found
+    return rest.answer({variable: beyond(side, limit)})
 
 
 def _worst(
-    variable: str, rest: Rest, side: int, found: Point, end: Fraction | None
+    variable: str,
+    rest: Rest,
+    side: int,
+    limit: Fraction,
+    found: Point,
+    end: Fraction | None,
 ) -> tuple[Point, Fraction | None]:
     """The worst choice that is found, and what none goes beyond."""
     if end is not None:
-        found, end = approached(variable, found, end, lambda held: rest.answer({variable: held}))
+        question = rest.question(frozenset({variable}))
+        found, end = approached(variable, found, end, question, limit)
     return _cornered(variable, rest, side, found), end
 
 
 def _cornered(variable: str, rest: Rest, side: int, found: Point) -> Point:
     """The choice with each dimension at the end of its range that it lies beside, if it can be."""
-    box = rest.box()
+    box = rest.box
     names = {each.variable for each in rest.requirements if each.role == "dimension"} | {*rest.held}
     ends = {name: _end_beside(found[name], box[name]) for name in names & {*found}}
     held = {name: Interval(end, end) for name, end in ends.items() if end is not None}

@@ -6,8 +6,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from specwriter.quantity import Interval
+from specwriter.reconcile.box import box_of
 from specwriter.reconcile.implied import with_implied
-from specwriter.reconcile.propagate import box_of, narrows, propagate
+from specwriter.reconcile.propagate import narrows, propagate
 from specwriter.reconcile.relation import ANY, Box, Linear, Relation
 from specwriter.reconcile.requirement import Requirement
 
@@ -45,12 +46,13 @@ class Given:
     exact: bool
 
 
-def left_by(others: Sequence[Requirement], relations: Sequence[Relation]) -> Given | None:
-    """What the others state; ``None`` where they do not hold together."""
+def left_by(
+    others: Sequence[Requirement], relations: Sequence[Relation], variable: str
+) -> Given | None:
+    """What the others state and leave a variable; ``None`` where they do not hold together."""
     for exact in (True, False):
         start = box_of(others, exact=exact)
-        known = with_implied(start, relations)
-        left = propagate(start, known)
+        known, left = with_implied(propagate(start, relations), relations, variable)
         if start is not None and left is not None:
             return Given(box=start, left=left, relations=known, exact=exact)
     return None
@@ -60,7 +62,7 @@ def chain(
     variable: str, others: Sequence[Requirement], relations: Sequence[Relation]
 ) -> tuple[Step, ...]:
     """The steps from what the others state to what is left for the variable, that one last."""
-    found = left_by(others, relations)
+    found = left_by(others, relations, variable)
     if found is None:
         return ()
     box = dict(found.box)

@@ -9,7 +9,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.relation import Linear, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.room import room
-from specwriter.reconcile.solve import Standing, is_refuted, solve, standing
+from specwriter.reconcile.solve import Trial, is_refuted, solve, tried
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,55 +63,85 @@ def search(requirements: Sequence[Requirement], relations: Sequence[Relation]) -
     """Every clash that is not explained by one found before, and what is left."""
     found: list[Clash] = []
     left = list(requirements)
-    now = standing(left, relations)
-    while now == "refuted":
-        members, is_smallest = _smallest(left, relations)
-        found.append(_clash(members, relations, is_smallest))
+    now = tried(left, relations)
+    while now.outcome == "refuted":
+        members, used, is_smallest = _smallest(left, relations, now)
+        found.append(_clash(members, _fewest(members, used), relations, is_smallest))
         left, now = _without_one(left, members, relations)
-    decided = now == "met" or _can_be_met(left, relations)
+    decided = now.outcome == "met" or _can_be_met(left, relations)
     return Findings(clashes=tuple(found), left=tuple(left), decided=decided)
 
 
 def _smallest(
-    requirements: Sequence[Requirement], relations: Sequence[Relation]
-) -> tuple[list[Requirement], bool]:
+    requirements: Sequence[Requirement], relations: Sequence[Relation], now: Trial
+) -> tuple[list[Requirement], Sequence[Relation], bool]:
     """Drop one requirement after the other while the rest stays refuted.
 
-    And whether a choice is found without each of those that stay: it meets more than the rest of
-    the smallest set.
+    The requirements, the relations by which they are refuted, and whether a choice is found
+    without each of those that stay: it meets more than the rest of the smallest set.
     """
-    kept, undecided = list(requirements), list[Requirement]()
+    refuted = now
+    kept, undecided = _needed(requirements, now), list[Requirement]()
     for each in requirements:
         fewer = _without(kept, each)
-        now = standing(fewer, relations)
-        if now == "refuted":
-            kept = fewer
-        elif now == "open":
+        if len(fewer) == len(kept):
+            continue
+        now = tried(fewer, relations)
+        if now.outcome == "refuted":
+            kept, refuted = _needed(fewer, now), now
+        elif now.outcome == "open":
             undecided.append(each)
-    return kept, all(_can_be_met(_without(kept, each), relations) for each in undecided)
+    used = [
+        each for each in relations if refuted.because is None or each in refuted.because.relations
+    ]
+    return kept, used, all(_can_be_met(_without(kept, each), relations) for each in undecided)
+
+
+def _needed(requirements: Sequence[Requirement], refuted: Trial) -> list[Requirement]:
+    """The requirements on which a proof rests; all of them where it is a long one."""
+    because = refuted.because
+    return [each for each in requirements if because is None or each.variable in because.variables]
 
 
 def _without_one(
     left: Sequence[Requirement], members: Sequence[Requirement], relations: Sequence[Relation]
-) -> tuple[list[Requirement], Standing]:
+) -> tuple[list[Requirement], Trial]:
     """Take out the member whose absence settles most; one that settles all is preferred."""
     for each in members:
         rest = _without(left, each)
-        if (now := standing(rest, relations)) != "refuted":
+        if (now := tried(rest, relations)).outcome != "refuted":
             return rest, now
-    return _without(left, members[0]), "refuted"
+    rest = _without(left, members[0])
+    return rest, tried(rest, relations)
 
 
-def _clash(members: list[Requirement], relations: Sequence[Relation], is_smallest: bool) -> Clash:
-    used = _fewest(members, relations)
+def _clash(
+    members: list[Requirement],
+    used: Sequence[Relation],
+    relations: Sequence[Relation],
+    is_smallest: bool,
+) -> Clash:
+    known = _in_all_forms(used, relations)
     moves = tuple(
         Move(member=each, to=to)
         for each in members
-        if (to := room(each, _without(members, each), used)) and not each.reading.within(to)
+        if (to := room(each, _without(members, each), known)) and not each.reading.within(to)
     )
     return Clash(
         members=tuple(members), relations=tuple(used), moves=moves, is_smallest=is_smallest
     )
+
+
+def _in_all_forms(used: Sequence[Relation], relations: Sequence[Relation]) -> list[Relation]:
+    """The relations, and other forms of the curved ones in the same variables: each sees a range
+    that another leaves too wide."""
+    curved = {each.slug for each in used if not isinstance(each.shape, Linear)}
+    names = {name for each in used for name in each.variables}
+    return [
+        each
+        for each in relations
+        if each in used or (each.slug in curved and names.issuperset(each.variables))
+    ]
 
 
 def _without(members: Sequence[Requirement], member: Requirement) -> list[Requirement]:
@@ -129,12 +159,10 @@ def _fewest(members: Sequence[Requirement], relations: Sequence[Relation]) -> li
     Curved ones go first, because two forms of one are told apart by what ties their variables;
     then those that speak most of other variables: what stays is the short way.
     """
-    if is_refuted(members, ()):
-        return []
-    for each in relations:
-        if is_refuted(members, [each]):
-            return [each]
     own = {each.variable for each in members}
+    for each in relations:
+        if own.issubset(each.variables) and is_refuted(members, [each]):
+            return [each]
 
     def detour(relation: Relation) -> tuple[bool, int]:
         return not isinstance(relation.shape, Linear), len(set(relation.variables) - own)

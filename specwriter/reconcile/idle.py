@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import box_of, propagate, rough
+from specwriter.reconcile.box import box_of, rough
+from specwriter.reconcile.propagate import propagate
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.verdict import Idle

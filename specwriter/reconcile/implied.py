@@ -27,24 +27,35 @@ def clashing_sum(box: Box, relations: Sequence[Relation]) -> Relation | None:
     return None if row is None else _sum_of(row)
 
 
-def with_implied(box: Box | None, relations: Sequence[Relation]) -> tuple[Relation, ...]:
-    """The relations, and the implied ones by which they narrow the box further."""
-    found = tuple(relations)
+def with_implied(
+    box: Box | None, relations: Sequence[Relation], about: str | None = None
+) -> tuple[tuple[Relation, ...], Box | None]:
+    """The relations and the implied ones by which they narrow a box further, and what they leave
+    of it. The box is narrowed by the relations themselves.
+
+    Where only one variable is asked ``about`` and nothing is curved, what narrows the others is
+    not looked for.
+    """
+    found, left, linear = tuple(relations), box, _linear(relations)
+    names = dict.fromkeys(name for each in linear for name in each.variables)
+    wanted = [name for name in names if about in (None, name) or len(linear) < len(found)]
+    if len(linear) < 2:
+        return found, left
     for _ in range(ROUNDS):
-        left = propagate(box, found)
-        more = () if left is None else tuple(_implied(left, _linear(relations)))
+        more = () if left is None else tuple(_implied(left, linear, wanted))
         if not more:
             break
         found += more
-    return found
+        left = propagate(left, found)
+    return found, left
 
 
-def _implied(box: Box, linear: Sequence[Relation]) -> Iterator[Relation]:
+def _implied(box: Box, linear: Sequence[Relation], wanted: Sequence[str]) -> Iterator[Relation]:
     table = _tableau(box, linear)
     if (row := table.refute()) is not None:
         yield _sum_of(row)
         return
-    for name in dict.fromkeys(name for each in linear for name in each.variables):
+    for name in wanted:
         for side in (-1, 1):
             row = table.push(name, side)
             more = None if row is None else _sum_of(row)

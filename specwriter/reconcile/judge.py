@@ -6,10 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.assure import check_result, producer, rest_of, unknown_inputs
+from specwriter.reconcile.assure import check_result, producer, unknown_inputs
 from specwriter.reconcile.clash import Clash, search
 from specwriter.reconcile.idle import allowed_by, idle_limit
 from specwriter.reconcile.requirement import Requirement
+from specwriter.reconcile.rest import rest_of
 from specwriter.reconcile.system import System
 from specwriter.reconcile.tighten import missing_needed, tightenings
 from specwriter.reconcile.verdict import Outcome, Standing, Verdict

@@ -7,10 +7,11 @@ from collections.abc import Iterator, Sequence
 from specwriter.diagnostic import NotRun
 from specwriter.model import Area, Job, at_area
 from specwriter.model.labels import and_list
-from specwriter.reconcile.assure import rest_of, unknown_inputs
+from specwriter.reconcile.assure import unknown_inputs
 from specwriter.reconcile.judge import judge
 from specwriter.reconcile.registry import all_relations, all_waits
 from specwriter.reconcile.relation import Function, Relation, nowhere
+from specwriter.reconcile.rest import rest_of
 from specwriter.reconcile.system import System, parts_of, system_of
 from specwriter.reconcile.variables import label
 from specwriter.reconcile.verdict import AreaVerdicts, Reconciliation

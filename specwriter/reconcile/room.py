@@ -6,11 +6,11 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.approach import HAIR, Ask, approached
+from specwriter.reconcile.approach import HAIR, approached
 from specwriter.reconcile.chain import left_by
 from specwriter.reconcile.relation import ANY, Relation
 from specwriter.reconcile.requirement import Requirement
-from specwriter.reconcile.solve import Answer, solve
+from specwriter.reconcile.solve import Question
 
 
 def room(
@@ -20,16 +20,14 @@ def room(
 
     Each end of it can be built. It lies to the nearer side of what the member itself asks.
     """
-    found = left_by(others, relations)
+    found = left_by(others, relations, member.variable)
     if found is None:
         return None
-    name, exact, known = member.variable, found.exact, found.relations
-
-    def ask(held: Interval) -> Answer:
-        return solve(others, known, exact=exact, held={name: held})
-
+    name = member.variable
+    about = {name, *(each.variable for each in others)}
+    question = Question(found.left, about, found.relations)
     sides = _beside(found.left.get(name, ANY), member.reading)
-    open_ = [to for side in sides if (to := _built(name, side, ask)) is not None]
+    open_ = [to for side in sides if (to := _built(name, side, question)) is not None]
     return min(open_, key=lambda each: _apart(each, member.reading), default=None)
 
 
@@ -51,22 +49,24 @@ def _apart(one: Interval, other: Interval) -> Fraction:
     return max(gaps, default=Fraction(0))
 
 
-def _built(name: str, side: Interval, ask: Ask) -> Interval | None:
+def _built(name: str, side: Interval, question: Question) -> Interval | None:
     """The part of a range whose ends can be built; ``None`` where nothing in it can be."""
-    ends = [_reached(name, side, end, ask) for end in side]
+    ends = [_reached(name, side, end, question) for end in side]
     to = Interval(*(end for end, _ in ends))
-    return to if any(built for _, built in ends) or not ask(to).refuted else None
+    return to if any(built for _, built in ends) or not question.ask({name: to}).refuted else None
 
 
 def _reached(
-    name: str, to: Interval, end: Fraction | None, ask: Ask
+    name: str, to: Interval, end: Fraction | None, question: Question
 ) -> tuple[Fraction | None, bool]:
     """The value nearest to an end of the range that can be built, and whether one was found; the
     end, if none is."""
     if not end:
         return end, False
     near = Interval(end - abs(end) * HAIR, end + abs(end) * HAIR)
-    if ask(near.meet(to)).solution is not None:
+    if question.ask({name: near.meet(to)}).solution is not None:
         return end, True
-    point = ask(to).solution
-    return (end, False) if point is None else (approached(name, point, end, ask)[0][name], True)
+    point = question.ask({name: to}).solution
+    if point is None:
+        return end, False
+    return approached(name, point, end, question)[0][name], True

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from itertools import product
@@ -76,14 +76,20 @@ class Linear:
 
     def narrow(self, box: Mapping[str, Interval], variable: str) -> Interval:
         """What remains for one term when the others take all their values."""
-        low, high = self.span.low, self.span.high
+        low, high = self.span
         for name, factor in self.factors.items():
             if name == variable:
                 continue
-            term = box.get(name, ANY)
-            least, most = (term.low, term.high) if factor > 0 else (term.high, term.low)
-            low = None if low is None or most is None else low - factor * most
-            high = None if high is None or least is None else high - factor * least
+            least, most = box.get(name, ANY)
+            if factor < 0:
+                least, most = most, least
+            # Most factors are one: exact arithmetic is saved a product.
+            if low is not None:
+                low = None if most is None else low - (most if factor == 1 else factor * most)
+            if high is not None:
+                high = None if least is None else high - (least if factor == 1 else factor * least)
+            if low is None and high is None:
+                break
         own = self.factors[variable]
         ends = (low, high) if own > 0 else (high, low)
         return Interval(*(None if end is None else end / own for end in ends))
@@ -291,21 +297,28 @@ def _corners(
     inputs: Mapping[str, Interval], signs: Signs, direction: int
 ) -> list[dict[str, Fraction]]:
     """The corners among which the greatest (1) or least (-1) output lies; none if unbounded."""
-    ends: list[tuple[Fraction | None, ...]] = []
-    for name, interval in inputs.items():
+    sure: dict[str, Fraction] = {}
+    open_: list[str] = []
+    for name, (low, high) in inputs.items():
         sign = signs[name]
-        if interval.is_point:
-            ends.append((interval.low,))
-        elif sign is None and not is_settled(interval):
+        if low is not None and low == high:
+            sure[name] = low
+        elif sign:
+            end = high if sign * direction > 0 else low
+            if end is not None:
+                sure[name] = end
+        elif sign is None and not is_settled(inputs[name]):
             return []
-        elif not sign:
-            ends.append((interval.low, interval.high))
         else:
-            ends.append((interval.high if sign * direction > 0 else interval.low,))
-    return [
-        {name: end for name, end in zip(inputs, corner, strict=True) if end is not None}
-        for corner in product(*ends)
-    ]
+            open_.append(name)
+    if not open_:
+        return [sure]
+    corners = product(*(inputs[name] for name in open_))
+    return [sure | _finite(zip(open_, corner, strict=True)) for corner in corners]
+
+
+def _finite(ends: Iterable[tuple[str, Fraction | None]]) -> dict[str, Fraction]:
+    return {name: end for name, end in ends if end is not None}
 
 
 def _pick(
@@ -321,5 +334,5 @@ def _pick(
             return None
         if number is None:
             return None
-        found.append(number if rough else Fraction(number))
+        found.append(number if rough or isinstance(number, Fraction) else Fraction(number))
     return pick(found) if found else None

@@ -6,10 +6,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from specwriter.model import Area, Job
+from specwriter.reconcile.connected import connected
 from specwriter.reconcile.registry import all_relations
 from specwriter.reconcile.relation import Relation
 from specwriter.reconcile.requirement import Requirement, read
-from specwriter.reconcile.solve import connected, seems_solvable
+from specwriter.reconcile.solve import seems_solvable
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from fractions import Fraction
 from math import ceil
 
 from specwriter.quantity import UNITS, Interval, Unit
-from specwriter.reconcile.assure import Rest, beyond, check_result, sides
+from specwriter.reconcile.assure import failing, sides
 from specwriter.reconcile.propagate import propagate
 from specwriter.reconcile.relation import ANY
+from specwriter.reconcile.rest import Rest
+from specwriter.reconcile.search import Answer, Point
 from specwriter.reconcile.variables import VARIABLES
 from specwriter.reconcile.verdict import ResultCheck, Tightening
 
@@ -34,24 +35,24 @@ def _tightenings(check: ResultCheck, rest: Rest) -> Iterator[Tightening]:
             continue
         held = each.interval.meet(needed)
         to = needed if held.is_empty else held
-        if _assures(check, rest.with_one(each, each.narrowed(to))):
+        if _failing(check, rest.with_one(each, each.narrowed(to))).refuted:
             yield Tightening(member=each, to=to)
 
 
 def missing_needed(check: ResultCheck, rest: Rest) -> Fraction | None:
     """The least value of the input that the job does not state which assures the result."""
+    witness: Point = dict(check.witness)
     for _ in range(_TRIES):
-        needed = needed_of(check.missing, dict(check.witness), check, rest)
+        needed = needed_of(check.missing, witness, check, rest)
         if needed is None or needed.low is None:
             return None
         least = _hundredth_above(needed.low, UNITS[VARIABLES[check.missing].unit])
-        held = replace(rest, held={check.missing: Interval(least, None)})
-        if _assures(check, held):
+        found = _failing(check, rest.holding({check.missing: Interval(least, None)}), worst=True)
+        if found.refuted:
             return least
-        outcome, again = check_result(check.target, check.relation, held)
-        if outcome != "not assured":
+        if found.solution is None:
             return None
-        check = replace(check, witness=again.witness)
+        witness = found.solution
     return None
 
 
@@ -75,14 +76,15 @@ def needed_of(
     return found if found and (found.low or found.high is not None) else None
 
 
-def _assures(check: ResultCheck, rest: Rest) -> bool:
-    """True when it is proved that no choice fails the limit any more."""
-    left = rest.box()
-    if not left:
-        return False
-    allowed = left.get(check.target.variable, ANY)
-    return all(
-        (end is not None and (end - limit) * side <= 0)
-        or rest.answer({check.target.variable: beyond(side, limit)}).refuted
-        for side, limit, end in sides(check.target.interval, allowed)
-    )
+def _failing(check: ResultCheck, rest: Rest, *, worst: bool = False) -> Answer:
+    """A choice that obeys the rest and fails the limit (the ``worst``, where that is found), or
+    the proof that there is none."""
+    variable = check.target.variable
+    refuted = bool(rest.box)
+    for side, limit, end in sides(check.target.interval, rest.box.get(variable, ANY)):
+        if end is None or (end - limit) * side > 0:
+            answer = failing(variable, rest, side, limit, end if worst else None)
+            if answer.solution is not None:
+                return answer
+            refuted &= answer.refuted
+    return Answer(refuted=refuted)

@@ -15,9 +15,9 @@ from collections.abc import Iterator
 
 from specwriter.model.labels import and_list
 from specwriter.quantity import Interval, show_interval_like, show_like
+from specwriter.reconcile.box import neat
 from specwriter.reconcile.clash import Clash
 from specwriter.reconcile.explain_result import show_against, witness_choice
-from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.verdict import AreaVerdicts, ResultCheck, Standing, Verdict
 
 Row = tuple[str, str, str, str]

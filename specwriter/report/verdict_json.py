@@ -6,9 +6,9 @@ from typing import Any
 
 from specwriter.quantity import show_interval_like, show_like
 from specwriter.reconcile import Verdict
+from specwriter.reconcile.box import neat
 from specwriter.reconcile.clash import Clash
 from specwriter.reconcile.explain_result import show_against
-from specwriter.reconcile.propagate import neat
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.verdict import Idle, ResultCheck, Standing
 from specwriter.report.area_table import verdict_of

@@ -12,8 +12,10 @@ from hypothesis import given
 from specwriter.model import Job
 from specwriter.quantity import Interval
 from specwriter.reconcile import reconcile
-from specwriter.reconcile.assure import beyond, rest_of, sides
-from specwriter.reconcile.propagate import box_of, propagate, rough
+from specwriter.reconcile.assure import beyond, sides
+from specwriter.reconcile.box import box_of, rough
+from specwriter.reconcile.propagate import propagate
+from specwriter.reconcile.rest import rest_of
 from specwriter.reconcile.solve import solve
 from specwriter.reconcile.system import System, system_of
 from tests.laws.count import cases

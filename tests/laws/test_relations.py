@@ -12,7 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.propagate import rough
+from specwriter.reconcile.box import rough
 from specwriter.reconcile.registry import all_relations
 from specwriter.reconcile.relation import Function, Linear, Relation
 from specwriter.reconcile.variables import VARIABLES, is_whole

@@ -12,8 +12,9 @@ from hypothesis import strategies as st
 
 from specwriter.quantity import Interval
 from specwriter.reconcile import reconcile
-from specwriter.reconcile.assure import beyond, rest_of, sides
+from specwriter.reconcile.assure import beyond, sides
 from specwriter.reconcile.clash import Clash
+from specwriter.reconcile.rest import rest_of
 from specwriter.reconcile.system import System, system_of
 from specwriter.reconcile.verdict import Verdict
 from tests.laws.count import cases

@@ -166,12 +166,12 @@ def test_a_trapezoid_of_any_width_is_seen_to_be_too_shallow() -> None:
     depth = {"measure": "MTD", "at_least": "3.49 mm", "land_texture": "at most 0.4 mm"}
     built = grooved(**values, texture_depth=depth)
 
-    first = next(each.clash for each in reconcile(built).verdicts if each.clash)
+    clashes = [each.clash for each in reconcile(built).verdicts if each.clash]
 
-    assert {each.variable for each in first.members} == {
+    assert {
         *("groove.width_at_bottom", "groove.depth", "land.width"),
         *("texture_depth.land_texture", "texture_depth"),
-    }
+    } in [{each.variable for each in clash.members} for clash in clashes]
 
 
 def test_a_set_that_may_not_be_the_smallest_is_not_called_so() -> None:
