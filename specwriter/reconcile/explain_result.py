@@ -89,4 +89,14 @@ def _ways(check: ResultCheck) -> Iterator[str]:
         needed = _computed(check.missing, check.missing_needed)
         key = check.missing.rpartition(".")[2]
         yield f"state the {label(check.missing)} ({key}), {needed} or more"
-    yield f"change the {check.target.label} that is asked for"
+    yield _limit_that_holds(check) or f"change the {check.target.label} that is asked for"
+
+
+def _limit_that_holds(check: ResultCheck) -> str:
+    """The limit that every choice keeps; empty where choices are not bounded on its side."""
+    goal, allowed, target = check.target.interval, check.allowed, check.target
+    if goal.high is None and allowed.low:
+        return f"{target.label} at least {show_like(allowed.low, target.quantity, 'down')}"
+    if goal.low is None and allowed.high is not None:
+        return f"{target.label} at most {show_like(allowed.high, target.quantity, 'up')}"
+    return ""

@@ -13,7 +13,7 @@ import pytest
 import yaml
 
 from specwriter.reconcile import findings_of, reconcile
-from specwriter.reconcile.explain_result import show_against
+from specwriter.reconcile.explain_result import result_finding, show_against
 from specwriter.reconcile.verdict import Verdict
 from tests.support import job
 
@@ -49,6 +49,24 @@ def test_the_witness_gives_the_worst_value(case: dict[str, Any]) -> None:
         show_against(dict(one.witness)[one.target.variable], one.target.quantity) for one in checks
     ]
     assert [each for each in case.get("worst", []) if each not in worst] == []
+
+
+@pytest.mark.parametrize("case", PARAMS)
+def test_the_limit_that_is_offered_is_kept_by_every_choice(case: dict[str, Any]) -> None:
+    for verdict in (each for each in verdicts_of(case) if each.outcome == "not assured"):
+        assert verdict.result is not None
+        target = verdict.result.target
+        offered = result_finding(verdict.area, verdict.result).settle[-1]
+        assert offered.startswith(f"{target.label} at ")
+        patches = deepcopy(case["set"])
+        patches[target.path] = offered.removeprefix(f"{target.label} ")
+        again = reconcile(job(case["base"], patches)).verdicts
+        failed = [
+            each.result.target.path
+            for each in again
+            if each.result and each.outcome == "not assured"
+        ]
+        assert target.path not in failed
 
 
 @pytest.mark.parametrize("case", REPAIRED)
