@@ -92,6 +92,11 @@ def _instruction(changes: tuple[TextChange, ...]) -> Instruction:
             return _moved(first)
         case "row added":
             return _rows_added(changes)
+        case "look":
+            says = (
+                f"In {_of(first)}, {first.place}, set {_quoted(first.spans[0].text)} {first.new}."
+            )
+            return Instruction(says=says, changes=changes)
         case "row removed":
             where = f"{_of(first)}, {_table(first)}"
             row = first.place.partition(", row ")[2]

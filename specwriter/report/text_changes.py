@@ -47,6 +47,8 @@ def _change(change: TextChange) -> Iterator[str]:
     elif change.kind == "moved":
         what = "It" if change.place == "the clause" else f'"{shortened(change.new)}"'
         yield _filled(f"{what} now follows {change.after or 'the beginning'}.")
+    elif change.kind == "look":
+        yield _filled(f'"{shortened(change.spans[0].text)}" was {change.old} and is {change.new}.')
     else:
         sign, text = ("−", change.old) if change.old else ("+", change.new)
         yield _filled(f"{sign} {shortened(text)}")

@@ -144,6 +144,8 @@ def _words(change: TextChange) -> str:
         return "".join(_span(span) for span in change.spans).strip()
     if change.kind == "moved":
         return f"from {escaped(change.clause)}" if change.clause else "from another place"
+    if change.kind == "look":
+        return escaped(f'"{change.spans[0].text}" was {change.old} and is {change.new}')
     text = escaped(shortened(change.old or change.new))
     return f"~~{text}~~" if change.old else f"**{text}**"
 

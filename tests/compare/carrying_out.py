@@ -270,7 +270,7 @@ class Copy:
             self._steps.append(lambda: rows.remove(row))
         elif found := _ROWS.fullmatch(rest):
             self._add_rows(self._place(clause, found[1]), found[2], given)
-        else:
+        elif not re.search(r', set ".*" [^"]*\.$', rest):
             self._rewrite(clause, rest, given)
 
     def _gone(self, clause: Clause, line: Line) -> None:

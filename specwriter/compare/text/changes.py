@@ -9,6 +9,7 @@ from typing import Literal
 
 from specwriter.compare.text import numbers
 from specwriter.compare.text.columns import other_columns
+from specwriter.compare.text.looks import looks_otherwise
 from specwriter.compare.text.moves import beside_again
 from specwriter.compare.text.pairs import (
     Added,
@@ -23,9 +24,9 @@ from specwriter.compare.text.pairs import (
     is_same,
 )
 from specwriter.compare.text.words import Span
-from specwriter.reading import Block, Paragraph, Row, Table
+from specwriter.reading import Block, Paragraph, Piece, Row, Table
 
-Kind = Literal["rewritten", "added", "removed", "moved", "row added", "row removed"]
+Kind = Literal["rewritten", "added", "removed", "moved", "row added", "row removed", "look"]
 
 _SHORT = 60
 _FRONT = ("Front ", "FrontTitle", "FrontHeading", "FrontPoint")
@@ -38,7 +39,8 @@ class TextChange:
     ``clause`` is the heading in the old document, ``new_clause`` in the new one; either is empty
     where that document has no such clause. ``place`` names the paragraph, item, or table, row and
     column; ``after`` quotes what a new text follows. ``follows`` is true for a cross reference
-    that only follows a clause or table with a new number.
+    that only follows a clause or table with a new number. Of another ``look``, ``spans`` are the
+    words that have it, and ``old`` and ``new`` say how they look.
     """
 
     kind: Kind
@@ -71,7 +73,7 @@ def text_changes(match: TextMatch) -> tuple[TextChange, ...]:
         before = _title(clause.old) or clause.title or "the opening"
     for beside in match.margins:
         found += _in_clause(beside.clause, names, "", whole)
-    return tuple(found)
+    return tuple(change for change in found if match.shows_looks or change.kind != "look")
 
 
 def _in_place(match: TextMatch) -> Iterator[Clause]:
@@ -135,12 +137,31 @@ def _in_clause(
             if isinstance(part, Added) and gone and (columns := other_columns(gone, part.block)):
                 place = f"{place}, {columns}"
             gone = part.block if isinstance(part, Removed) else None
-        if isinstance(part, Rewritten):
-            yield _rewritten(part, clause, place, names)
-        elif isinstance(part, Removed | Added):
+        if isinstance(part, Removed | Added):
             yield from _one_side(part, clause, place, after, whole)
-        elif isinstance(part, MatchedTable) and not part.is_same:
-            yield from _in_table(part, clause, place, names)
+        else:
+            yield from _in_both(part, clause, place, names)
+
+
+def _in_both(
+    part: Match | Rewritten | MatchedTable, clause: Clause, place: str, names: dict[str, str]
+) -> Iterator[TextChange]:
+    """What differs in a block that stands in both."""
+    if isinstance(part, MatchedTable):
+        yield from _in_table(part, clause, place, names)
+        return
+    if isinstance(part, Rewritten):
+        yield _rewritten(part, clause, place, names)
+    for words, was, now in looks_otherwise(part):
+        yield TextChange(
+            kind="look",
+            clause=_title(clause.old),
+            new_clause=_title(clause.new),
+            place=place,
+            old=was,
+            new=now,
+            spans=(Span("equal", (Piece(words),)),),
+        )
 
 
 def is_front_sheet(part: Part) -> bool:
@@ -259,12 +280,10 @@ def _cells(
         column = columns[index] if index < len(columns) else f"{index + 1}"
         where = f"{place}, column {_quoted(column)}"
         for part in parts:
-            if isinstance(part, Rewritten):
-                yield _rewritten(part, clause, where, names)
-            elif isinstance(part, Removed | Added):
+            if isinstance(part, Removed | Added):
                 yield from _one_side(part, clause, where, "", frozenset())
-            elif isinstance(part, MatchedTable) and not part.is_same:
-                yield from _in_table(part, clause, where, names)
+            else:
+                yield from _in_both(part, clause, where, names)
 
 
 def _names(rows: Sequence[Row]) -> dict[int, str]:

@@ -30,7 +30,7 @@ def judge_text(change: TextChange) -> Judgement:
     ``REWORDED`` when only words differ, or nothing can tell.
     """
     judged = _judged(change)
-    if change.kind == "moved" or change.follows:
+    if change.kind in ("moved", "look") or change.follows:
         return judged
     said = [judged.warning, *cautions(change.old, change.new)]
     return replace(judged, warning=" ".join(dict.fromkeys(filter(None, said))))
@@ -39,6 +39,8 @@ def judge_text(change: TextChange) -> Judgement:
 def _judged(change: TextChange) -> Judgement:
     if change.kind in _SENSES:
         return Judgement(_SENSES[change.kind])
+    if change.kind == "look":
+        return Judgement(Sense.RESTATED, "only the look differs")
     if change.follows:
         return Judgement(Sense.RESTATED, "a reference follows the new number")
     old, new = change.old, change.new

@@ -42,6 +42,7 @@ def compare_texts(old: Text, new: Text) -> TextMatch:
     return TextMatch(
         clauses=clauses,
         margins=(*_margins(old.margins, new.margins), *notes),
+        shows_looks=bool(old.namespaces and new.namespaces),
     )
 
 

@@ -132,10 +132,14 @@ class Beside:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TextMatch:
-    """Two documents side by side; ``margins`` are headers, footers and notes that differ."""
+    """Two documents side by side; ``margins`` are headers, footers and notes that differ.
+
+    ``shows_looks`` is true where both are Word files: other files show no look, or another.
+    """
 
     clauses: tuple[Clause, ...]
     margins: tuple[Beside, ...] = ()
+    shows_looks: bool = False
 
     @property
     def is_same(self) -> bool:

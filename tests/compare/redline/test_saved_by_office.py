@@ -12,8 +12,10 @@ import pytest
 from docx.document import Document
 from docx.text.paragraph import Paragraph
 
+from specwriter.compare.instructions import instructions
 from specwriter.compare.redline import redline
 from specwriter.compare.text import compare_texts
+from specwriter.compare.text.changes import text_changes
 from specwriter.reading import read_word
 from tests.compare.redline.accepting import lines
 from tests.compare.redline.office import needs_office, settled
@@ -60,7 +62,9 @@ def _lose_a_row(document: Document) -> None:
 
 
 def test_opening_and_saving_changes_no_word_and_no_number(saved: bytes) -> None:
-    assert compare_texts(read_word(DRAFTED), read_word(saved)).is_same
+    match = compare_texts(read_word(DRAFTED), read_word(saved))
+    assert match.is_same
+    assert text_changes(match) == ()
     marked = document_xml(redline(DRAFTED, saved, AUTHOR))
     assert not [mark for mark in ("w:ins ", "w:del ", "PrChange") if f"<{mark}" in marked]
 
@@ -93,6 +97,17 @@ def test_a_changed_look_is_marked_and_settled_both_ways(tmp_path: Path) -> None:
 
     assert "<w:ins " not in document_xml(marked)
     assert [_bold(each) for each in (accepted, rejected)] == [["before noon"], []]
+
+
+def test_a_changed_look_is_told_in_words() -> None:
+    old, new = _with_a_bold_stretch(bold=False), _with_a_bold_stretch(bold=True)
+
+    (told,) = text_changes(compare_texts(read_word(old), read_word(new)))
+    (memo,) = instructions((told,), {})
+
+    assert (told.kind, told.place, told.old, told.new) == ("look", "paragraph 1", "plain", "bold")
+    assert [span.text for span in told.spans] == ["before noon"]
+    assert memo.says == 'In the opening, paragraph 1, set "before noon" bold.'
 
 
 def _with_a_bold_stretch(*, bold: bool) -> bytes:
