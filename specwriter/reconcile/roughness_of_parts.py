@@ -17,8 +17,8 @@ from specwriter.reconcile.cutting import is_ground, removal_is_stated
 from specwriter.reconcile.requirement import sources
 from specwriter.reconcile.shape import Inverse, Values
 from specwriter.reconcile.stated_ride import has_step_limit, leaves_steps, lies_within
-from specwriter.trade.ride import FOOT
 from specwriter.trade.ride.curl import curl
+from specwriter.trade.ride.grinder import WAVES, WHEELBASES
 from specwriter.trade.ride.steps import JOINTS, combined, room_for, saw_tooth
 
 STEP, CURL = "joint_match", "conditions.daily_curl"
@@ -28,12 +28,6 @@ WHEELBASE = "equipment.wheelbase"
 
 ROUNDING = Fraction(1, 10**10)
 """Share granted between a computed output and the input computed back from it in floats."""
-
-WAVES = (8 * FOOT, 200 * FOOT)
-"""Wavelengths over which the share that a machine leaves grows steadily. Project calculation."""
-
-WHEELBASES = (8 * FOOT, 40 * FOOT)
-"""Wheelbases over which that share falls steadily. Project calculation."""
 
 MACHINE = (
     "project calculation: a machine that always cuts, its head 3 ft ahead of the rear wheels and "

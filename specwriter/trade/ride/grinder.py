@@ -17,6 +17,12 @@ from specwriter.trade.ride import FOOT
 from specwriter.trade.ride.gain import averaging_gain, integral
 from specwriter.trade.ride.gain import gain as car
 
+WAVES = (8 * FOOT, 200 * FOOT)
+"""Wavelengths over which the share that a machine leaves grows steadily. Project calculation."""
+
+WHEELBASES = (8 * FOOT, 40 * FOOT)
+"""Wheelbases over which that share falls steadily. Project calculation."""
+
 HEAD = 3 * FOOT
 """Head ahead of the rear wheels. Source: Ohio DOT item 257, manual of procedures, 2009: at
 most 3.0 ft ahead of the centre of the rear wheels."""

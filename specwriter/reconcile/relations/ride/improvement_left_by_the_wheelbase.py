@@ -14,16 +14,14 @@ from specwriter.reconcile.roughness_of_parts import (
     MACHINE,
     ROUNDING,
     WAVELENGTH,
-    WAVES,
     WAVES_OF_THE_MACHINE,
     WHEELBASE,
-    WHEELBASES,
     crossing,
     leaves_waves,
     waves_outside,
 )
 from specwriter.reconcile.stated_ride import most
-from specwriter.trade.ride.grinder import remaining
+from specwriter.trade.ride.grinder import WAVES, WHEELBASES, remaining
 
 _OTHER = 0.05
 """Share of the roughness left that may be less, as is granted for the sum of the parts."""

@@ -14,15 +14,13 @@ from specwriter.reconcile.roughness_of_parts import (
     MACHINE,
     ROUNDING,
     WAVELENGTH,
-    WAVES,
     WAVES_OF_THE_MACHINE,
     WHEELBASE,
-    WHEELBASES,
     crossing,
     has_waves,
     waves_outside,
 )
-from specwriter.trade.ride.grinder import remaining
+from specwriter.trade.ride.grinder import WAVES, WHEELBASES, remaining
 
 
 def _value(at: Mapping[str, Any]) -> Any:

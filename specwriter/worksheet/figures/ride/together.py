@@ -10,7 +10,7 @@ from specwriter.model import Area, Job
 from specwriter.quantity import Interval
 from specwriter.trade.formula import Formula
 from specwriter.trade.ride import curl, steps
-from specwriter.trade.ride.grinder import remaining
+from specwriter.trade.ride.grinder import WAVES, WHEELBASES, remaining
 from specwriter.worksheet.figure import Line
 from specwriter.worksheet.inputs import Given, Input, of_area, of_node, of_site
 from specwriter.worksheet.scale import ROUGHNESS
@@ -33,24 +33,35 @@ def figures(job: Job) -> Iterator[Line]:
         ride = area.smoothness
         if ride is None or ride.index == "PI" or ride.limit is None:
             continue
-        parts = [each for each in _parts(sheet.job, area) if all(map(_is_given, each[0]))]
-        joints = of_site(sheet.job, "joint_spacing")
-        if isinstance(joints, Given) and not _is_known(joints):
-            yield sheet.waiting(TITLE, "joints are known here 10 ft to 40 ft apart only")
+        parts = [(_given(needs), kind) for needs, kind in _parts(sheet.job, area)]
+        parts = [(given, kind) for given, kind in parts if given]
+        if outside := [kind for given, kind in parts if not _is_known(given, kind)]:
+            yield sheet.waiting(TITLE, _KNOWN[outside[0]])
         elif parts:
-            yield _line(
-                sheet,
-                [([each for each in at if isinstance(each, Given)], kind) for at, kind in parts],
-            )
+            yield _line(sheet, parts)
 
 
-def _is_known(joints: Given) -> bool:
-    low, high = steps.JOINTS
-    return all(end is not None and low <= end <= high for end in joints.interval)
+_JOINTS = "joints are known here 10 ft to 40 ft apart only"
+_KNOWN = {
+    "steps": _JOINTS,
+    "curl": _JOINTS,
+    "waves": "waves are known here from 8 ft to 200 ft, wheelbases from 8 ft to 40 ft only",
+}
 
 
-def _is_given(each: Input) -> bool:
-    return isinstance(each, Given)
+def _given(needs: tuple[Input, ...]) -> list[Given]:
+    """The inputs of a part, or none while one is missing."""
+    given = [each for each in needs if isinstance(each, Given)]
+    return given if len(given) == len(needs) else []
+
+
+def _is_known(given: list[Given], kind: str) -> bool:
+    ranges = [steps.JOINTS] if kind != "waves" else [WAVES, WHEELBASES]
+    return all(
+        end is None or low <= end <= high
+        for each, (low, high) in zip(given[1:], ranges, strict=True)
+        for end in each.interval
+    )
 
 
 def _parts(job: Job, area: Area) -> Iterator[tuple[tuple[Input, ...], str]]:
