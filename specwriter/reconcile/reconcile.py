@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import cache
 
 from specwriter.diagnostic import NotRun
 from specwriter.model import Area, Job, at_area
@@ -45,12 +46,19 @@ def _unread(job: Job, area: Area) -> Iterator[NotRun]:
             yield NotRun(slug=topic, title=title, area=area.id, because=because, aside=aside)
 
 
+@cache
+def _with_an_end() -> tuple[Relation, ...]:
+    """The relations that do not hold for every value; one of those that ask the same."""
+    some = (each for each in all_relations() if each.aside is not nowhere)
+    return tuple({(each.slug, each.aside): each for each in some}.values())
+
+
 def _aside(job: Job, area: Area) -> Iterator[NotRun]:
     """Relations that do not hold for the values of the job; those of one name tell each reason
     once."""
     told: set[tuple[str, str]] = set()
-    for relation in all_relations():
-        because = "" if relation.aside is nowhere else relation.aside(job, area)
+    for relation in _with_an_end():
+        because = relation.aside(job, area)
         if because and (relation.slug, because) not in told:
             told.add((relation.slug, because))
             yield NotRun(
