@@ -141,16 +141,22 @@ _HARD = Fraction("0.016")
 def _converted(found: Sequence[Requirement]) -> Iterator[Requirement]:
     """The requirements; what another document says in the other unit system is no second value
     where it is the first one in round numbers. Source of such pairs: Iowa DOT Standard
-    Specifications 2532, 2008, and Ohio CMS 257, 2010: 3.6 m beside 12 ft.
+    Specifications 2532, 2008, and Ohio CMS 257, 2010: 3.6 m beside 12 ft. Whichever of the two
+    stands in the other document, as much is granted.
     """
-    own = {each.variable: each.system for each in found if not each.is_restated}
+    own = {each.variable: each for each in found if not each.is_restated}
     for each in found:
-        if each.is_restated and own.get(each.variable, each.system) != each.system:
-            ends = [abs(end) for end in each.interval if end is not None]
-            room = max(ends, default=Fraction(0)) * _HARD
-            yield replace(each, reading=each.reading.widen(room))
+        first = own.get(each.variable, each)
+        if each.is_restated and first.system != each.system:
+            slack = max(amount.slack for amount in each.quantity.amounts)
+            room = min(_size(first), _size(each)) * _HARD - slack
+            yield replace(each, reading=each.reading.widen(max(room, Fraction(0))))
         else:
             yield each
+
+
+def _size(requirement: Requirement) -> Fraction:
+    return max((abs(end) for end in requirement.interval if end is not None), default=Fraction(0))
 
 
 def _of_keys(source: Area | Statement) -> Iterator[Requirement]:

@@ -72,6 +72,14 @@ def test_both_as_printed_are_two_patterns_and_the_system_decides_the_target() ->
     assert "0.95 mm" in decides.says
 
 
+def test_it_does_not_matter_which_of_them_stands_in_the_drawing() -> None:
+    one, other = found(INCH, METRIC), found(METRIC, INCH)
+
+    assert {name: len(some) for name, some in one.items()} == {
+        name: len(some) for name, some in other.items()
+    }
+
+
 def test_a_target_that_both_meet_leaves_the_two_patterns() -> None:
     assert set(found(INCH, METRIC, "0.9 mm")) == {"stated-twice-with-different-values"}
 
