@@ -29,7 +29,8 @@ class Piece:
     the instruction of a field that counts or refers; the text is what it shows, but ``#`` for a
     count of pages, for that is nothing that anybody wrote. ``opens`` and ``closes`` name the
     bookmarks that begin before the piece and end behind it. ``before`` is the form that it had in
-    another version where it then looked otherwise.
+    another version where it then looked otherwise. ``link`` is the start tag of a link out of the
+    file, whose target the part that the piece stands in knows.
     """
 
     text: str
@@ -40,6 +41,7 @@ class Piece:
     opens: tuple[str, ...] = ()
     closes: tuple[str, ...] = ()
     before: str | None = None
+    link: str = ""
 
     def part(self, start: int, end: int) -> Piece:
         """The piece from character ``start`` to ``end``; part of what a field shows is no field."""

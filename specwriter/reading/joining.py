@@ -39,7 +39,8 @@ def _close(found: list[Piece], opening: list[str], names: Iterable[str]) -> None
 
 
 def _is_one(last: Piece, piece: Piece) -> bool:
-    if (last.form, last.state) != (piece.form, piece.state) or last.closes or piece.opens:
+    same = (last.form, last.state, last.link) == (piece.form, piece.state, piece.link)
+    if not same or last.closes or piece.opens:
         return False
     return not (last.thing or piece.thing or last.field or piece.field)
 

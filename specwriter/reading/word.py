@@ -27,7 +27,7 @@ from specwriter.reading.margins import margins_of, note_of
 from specwriter.reading.package import DOCUMENT, read_package
 from specwriter.reading.symbols import symbol
 from specwriter.reading.view import seen
-from specwriter.reading.xml import MC, M, Namer, W, parse, value, whole
+from specwriter.reading.xml import MC, M, Namer, R, W, parse, value, whole
 
 _STATES: dict[str, State] = {
     f"{W}ins": "inserted",
@@ -206,7 +206,15 @@ class Walker:
                 inner = "deleted" if state == "deleted" else _STATES[child.tag]
                 yield from self._pieces(child, inner, fields)
             elif child.tag in _PASSING:
-                yield from self._pieces(child, state, fields)
+                link = self._link(child)
+                for piece in self._pieces(child, state, fields):
+                    yield replace(piece, link=link) if link else piece
+
+    def _link(self, element: Element) -> str:
+        """The start tag of a link out of the file; one within it needs a bookmark that may go."""
+        if element.tag != f"{W}hyperlink" or f"{R}id" not in element.attrib:
+            return ""
+        return self.namer.text(Element(element.tag, element.attrib)).removesuffix("/>") + ">"
 
     def _simple_field(self, field: Element, state: State, fields: Fields) -> Iterator[Piece]:
         result = [*self._pieces(field, state, Fields())]

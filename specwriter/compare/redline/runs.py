@@ -27,7 +27,7 @@ def runs(
     """
     element = "delText" if deleted else "t"
     return "".join(
-        _begins(piece, bookmarks) + _run(piece, element, look) + _ends(piece, bookmarks)
+        _begins(piece, bookmarks) + _linked(piece, element, look) + _ends(piece, bookmarks)
         for piece in pieces
     )
 
@@ -43,6 +43,11 @@ def _begins(piece: Piece, bookmarks: Mapping[str, int]) -> str:
 def _ends(piece: Piece, bookmarks: Mapping[str, int]) -> str:
     ids = (bookmarks[name] for name in piece.closes if name in bookmarks)
     return "".join(f'<w:bookmarkEnd w:id="{id}"/>' for id in ids)
+
+
+def _linked(piece: Piece, element: str, look: Callable[[str], str]) -> str:
+    run = _run(piece, element, look)
+    return f"{piece.link}{run}</w:hyperlink>" if piece.link and run else run
 
 
 def _run(piece: Piece, element: str, look: Callable[[str], str]) -> str:

@@ -85,7 +85,12 @@ class Writer:
         return self._changed("del" if span.kind == "removed" else "ins", span.pieces)
 
     def _runs(self, pieces: Iterable[Piece], kind: Kind, *, deleted: bool = False) -> str:
-        """The runs of some pieces; a bookmark of the old document is not written."""
+        """The runs of some pieces; a bookmark of the old document is not written.
+
+        What comes or goes is written without its links: a tracked change holds none.
+        """
+        if kind != "equal":
+            pieces = (replace(piece, link="") if piece.link else piece for piece in pieces)
         bookmarks = {} if kind == "removed" else self._references.bookmarks
         settled = self._references.settled(pieces, kind)
         return runs(settled, deleted=deleted, bookmarks=bookmarks, look=self._revisions.look)
