@@ -71,12 +71,13 @@ class Requirement:
     def at_nominal(self, *, exact: bool = False) -> Requirement:
         """The same requirement without its tolerance; others stay as they are.
 
-        The rounding of the nominal value is granted unless it is to be ``exact``.
+        The rounding of the nominal value is its reading, unless it is to be ``exact``.
         """
         if self.quantity.form != "tolerance":
             return self
         nominal, slack = self.quantity.amounts[0].base, self.quantity.amounts[0].slack
-        return self.narrowed(Interval(nominal, nominal).widen(Fraction(0) if exact else slack))
+        point = Interval(nominal, nominal)
+        return replace(self, interval=point, reading=point.widen(Fraction(0) if exact else slack))
 
 
 def stated(
