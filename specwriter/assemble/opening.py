@@ -13,7 +13,8 @@ _ACTIONS = {
     "{section} {number}, {title}.",
     "add_after": "{section} {number}, {title}, of the {edition} Standard Specifications is "
     "supplemented by the following, which is added after its text. "
-    "The text of the {a_section} remains in force.",
+    "Where the following differs from that text, the following governs; the rest of the text "
+    "remains in force.",
     "replace": "{section} {number}, {title}, of the {edition} Standard Specifications is deleted "
     "and replaced by the following.",
     "amend": "{section} {number}, {title}, of the {edition} Standard Specifications is amended as "

@@ -24,7 +24,8 @@ BASE = {"number": "420", "title": "Texture", "edition": "2024"}
         (
             "add_after",
             "Section 420, Texture, of the 2024 Standard Specifications is supplemented by the "
-            "following, which is added after its text. The text of the section remains in force.",
+            "following, which is added after its text. Where the following differs from that text, "
+            "the following governs; the rest of the text remains in force.",
         ),
         (
             "replace",
