@@ -6,6 +6,7 @@ Looks at
 Why it matters
     An accepted finding is left standing on somebody's word. When the value it was given for
     has changed, its day has passed or the finding is gone, that word no longer covers anything.
+    It never covers another finding: what waited behind the accepted one is then told.
 
 How to settle it
     Take the entry out, correct its name or place, or have the finding accepted anew.
