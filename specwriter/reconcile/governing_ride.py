@@ -119,6 +119,8 @@ def step_governs_straightedge(job: Job, area: Area) -> bool:
 
 
 def _crosses_joints(edge: Straightedge) -> bool:
-    """True for an edge said to lie along the lane, unless its test speaks of joints."""
+    """True for an edge said to lie along the lane, unless its test speaks of joints or it rolls:
+    that one stands on both slabs and reads half a step."""
     where = edge.test.where if edge.test is not None else None
-    return edge.direction in ("longitudinal", "both") and "joint" not in (where or "").lower()
+    along = edge.direction in ("longitudinal", "both") and edge.kind != "rolling"
+    return along and "joint" not in (where or "").lower()
