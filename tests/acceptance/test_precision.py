@@ -9,12 +9,18 @@ from __future__ import annotations
 
 from collections import Counter
 from pathlib import Path
+from typing import Any
 
 import pytest
+import yaml
 
 from specwriter.diagnostic import Grade
 from specwriter.workflow import check
-from tests.support import EXAMPLES, SUPPORT, text_of
+from tests.support import EXAMPLES, SUPPORT, patched, text_of
+
+VARIANTS: list[dict[str, Any]] = yaml.safe_load(
+    Path(__file__).with_name("sound_variants.yaml").read_text("utf-8")
+)
 
 
 def _jobs(folder: str) -> list[Path]:
@@ -51,3 +57,14 @@ def test_clean_jobs_together_give_next_to_nothing(tmp_path: Path) -> None:
 
     assert len(CLEAN) >= 16
     assert len(found) <= len(CLEAN) // 4, found
+
+
+@pytest.mark.parametrize("case", VARIANTS, ids=lambda case: case["variant"])
+def test_a_sound_variant_of_a_clean_job_is_silent(case: dict[str, Any], tmp_path: Path) -> None:
+    path = tmp_path / "job.yaml"
+    path.write_text(patched(text_of(case["job"]), case["set"]), encoding="utf-8")
+
+    result = check(path)
+
+    assert result.source.faults == ()
+    assert [f"{each.slug}: {each.says}" for each in result.findings] == []
