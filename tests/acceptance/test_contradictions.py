@@ -111,7 +111,16 @@ def test_in_every_topic_three_clash_of_which_each_two_go_together() -> None:
             used = {part for each in clash.relations for part in (each, *each.parts)}
             found |= {topic for topic, some in TOPICS.items() if used.intersection(some)}
 
-    assert found >= {"groove", "blade", "coverage", "removal", "ride", "texture", "wet"}
+    assert found >= {
+        "groove",
+        "blade",
+        "coverage",
+        "removal",
+        "ride",
+        "texture",
+        "friction",
+        "wet",
+    }
 
 
 def test_the_cases_take_three_four_and_five_requirements_and_every_texture() -> None:

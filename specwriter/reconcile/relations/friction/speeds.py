@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
+from math import log
 from typing import Any, Literal
 
 from specwriter.reconcile.readers.friction import speaks_of
@@ -27,6 +28,14 @@ def factors(texture_mm: float, speed_kmh: float) -> tuple[float, float]:
     return min(found), max(found)
 
 
+def speeds(texture_mm: float, factor: float) -> tuple[float, float]:
+    """The speeds in km/h at which the number has so fallen, by both models, the lower first."""
+    fall = -log(factor)
+    index = SLOW_KMH + friction.speed_number(texture_mm) * fall
+    exponential = SLOW_KMH + 100 * fall / friction.gradient(texture_mm / 25.4) * 1.609344
+    return min(index, exponential), max(index, exponential)
+
+
 def _factor(at: Mapping[str, Any], side: Literal[1, -1]) -> Fraction:
     low, high = factors(float(at[TEXTURE]) * 1000, float(at[SPEED]) * 3.6)
     return Fraction(high if side > 0 else low)
@@ -34,12 +43,20 @@ def _factor(at: Mapping[str, Any], side: Literal[1, -1]) -> Fraction:
 
 def _bound(tyre: str, side: Literal[1, -1]) -> Function:
     slow = f"friction.{tyre}"
+
+    def speed(out: Any, at: Mapping[str, Any]) -> float:
+        low, high = speeds(float(at[TEXTURE]) * 1000, float(out - side * GRANTED) / float(at[slow]))
+        return (high if side > 0 else low) / 3.6
+
     return Function(
         output=f"friction.{tyre}_elsewhere",
         inputs=(slow, TEXTURE, SPEED),
         value=lambda at: at[slow] * _factor(at, side) + side * GRANTED,
-        signs=lambda at: {slow: 1, TEXTURE: None, SPEED: None},
-        inverses={slow: lambda out, at: max((out - side * GRANTED) / _factor(at, side), 0)},
+        signs=lambda at: {slow: 1, TEXTURE: None, SPEED: -1},
+        inverses={
+            slow: lambda out, at: max((out - side * GRANTED) / _factor(at, side), 0),
+            SPEED: speed,
+        },
         bound="at_most" if side > 0 else "at_least",
     )
 
@@ -61,6 +78,7 @@ def _relation(tyre: str) -> Relation:
             "and the profile depth stands for the patch depth in the exponential form"
         ),
         kind="model",
+        about=(TEXTURE,),
         applies=lambda job, area: speaks_of(job, area, *numbers),
         ways=(
             "keep one limit, or say in each document what its number is for",

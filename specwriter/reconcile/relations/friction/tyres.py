@@ -59,6 +59,7 @@ RELATIONS = [
         source=friction.F60_OF_SKID_NUMBER.source,
         validity=friction.F60_OF_SKID_NUMBER.validity,
         kind="model",
+        about=(TEXTURE,),
         applies=_both,
         ways=(
             "keep one limit, or say in each document what its number is for",
