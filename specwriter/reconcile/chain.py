@@ -77,6 +77,7 @@ def chain(
     for move in reversed(moves):
         if move.end in needed:
             used.insert(0, move)
+            needed.remove(move.end)
             needed |= move.sources
     return tuple(_merged(used, box))
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from specwriter.quantity import Interval
-from specwriter.reconcile.relation import Linear, Relation
+from specwriter.reconcile.relation import Linear, Relation, as_judged
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.room import room
 from specwriter.reconcile.solve import Trial, is_refuted, solve, tried
@@ -27,14 +27,21 @@ class Clash:
     Taking any one member out leaves a set that is not refuted. ``nominal_only`` is true when
     the tolerances still meet and only the nominal values disagree; ``is_smallest`` is false when
     for some member it was not decided whether the others hold together. Without relations the
-    members state the same variable.
+    members state the same variable. ``judged_moves`` go as far as the relations ask by which
+    choices are judged; without them the ``moves`` do.
     """
 
     members: tuple[Requirement, ...]
     relations: tuple[Relation, ...]
     moves: tuple[Move, ...]
+    judged_moves: tuple[Move, ...] = ()
     nominal_only: bool = False
     is_smallest: bool = True
+
+    @property
+    def ways(self) -> tuple[Move, ...]:
+        """The moves after which nothing more is found, where there are such."""
+        return self.judged_moves or self.moves
 
     @property
     def is_proof(self) -> bool:
@@ -121,15 +128,24 @@ def _clash(
     relations: Sequence[Relation],
     is_smallest: bool,
 ) -> Clash:
-    known = _in_all_forms(used, relations)
-    moves = tuple(
-        Move(member=each, to=to)
-        for each in members
-        if (to := room(each, _without(members, each), known)) and not each.reading.within(to)
-    )
+    granted = _in_all_forms(used, relations)
+    judged = [as_judged(each) if each.kind == "model" else each for each in granted]
     return Clash(
-        members=tuple(members), relations=tuple(used), moves=moves, is_smallest=is_smallest
+        members=tuple(members),
+        relations=tuple(used),
+        moves=tuple(_moves(members, granted)),
+        judged_moves=tuple(_moves(members, judged)) if judged != granted else (),
+        is_smallest=is_smallest,
     )
+
+
+def _moves(members: list[Requirement], relations: Sequence[Relation]) -> list[Move]:
+    """Where each member alone would have to move; those that others leave room for only with
+    their rounding granted, where there is no other."""
+    rooms = [(each, room(each, _without(members, each), relations)) for each in members]
+    open_ = [(each, to) for each, to in rooms if to and not each.reading.within(to.to)]
+    exact = any(to.exact for _, to in open_)
+    return [Move(member=each, to=to.to) for each, to in open_ if to.exact or not exact]
 
 
 def _in_all_forms(used: Sequence[Relation], relations: Sequence[Relation]) -> list[Relation]:

@@ -58,7 +58,7 @@ def _ways(clash: Clash) -> tuple[str, ...]:
     one = _leading(clash)
     if one is not None and one.ways:
         return one.ways
-    moves = [move for move in clash.moves if not _is_cut_to_nothing(move)] or clash.moves
+    moves = [move for move in clash.ways if not _is_cut_to_nothing(move)] or clash.ways
     return tuple(f"{move.member.label} {move.member.moved(move.to)}" for move in moves)
 
 

@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cache
 from typing import Literal
 
 from specwriter.diagnostic import Basis
@@ -128,3 +129,9 @@ class Relation:
     def output(self) -> str:
         """The variable that the relation computes; the first one of a sum."""
         return self.shape.variables[0]
+
+
+@cache
+def as_judged(relation: Relation) -> Relation:
+    """The relation as choices are judged by it."""
+    return replace(relation, shape=relation.nominal) if relation.nominal else relation

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from functools import cache, cached_property
+from functools import cached_property
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.box import box_of
 from specwriter.reconcile.propagate import Narrowing
-from specwriter.reconcile.relation import ANY, Box, Relation
+from specwriter.reconcile.relation import ANY, Box, Relation, as_judged
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.search import Answer
 from specwriter.reconcile.solve import Question, solve
@@ -94,13 +94,7 @@ def rest_of(
     ``exact`` says whether it holds together as written, where that is known.
     """
     others = tuple(each for each in requirements if each.variable != target.variable)
-    used = tuple(_judged(each) for each in relations if each.kind != "experience")
+    used = tuple(as_judged(each) for each in relations if each.kind != "experience")
     if exact is None:
         exact = solve(others, used, exact=True).solution is not None
     return Rest(requirements=others, relations=used, exact=exact)
-
-
-@cache
-def _judged(relation: Relation) -> Relation:
-    """The relation as choices are judged by it."""
-    return replace(relation, shape=relation.nominal) if relation.nominal else relation

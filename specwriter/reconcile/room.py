@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 
 from specwriter.quantity import Interval
@@ -13,10 +14,19 @@ from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.solve import Question
 
 
+@dataclass(frozen=True, slots=True)
+class Room:
+    """The range that others leave a variable, as written where ``exact``, else only with the
+    rounding of their values granted."""
+
+    to: Interval
+    exact: bool
+
+
 def room(
     member: Requirement, others: Sequence[Requirement], relations: Sequence[Relation]
-) -> Interval | None:
-    """The range that the others, as written, leave the member's variable; ``None`` if nothing.
+) -> Room | None:
+    """The range that the others leave the member's variable; ``None`` if nothing.
 
     Each end of it can be built. It lies to the nearer side of what the member itself asks.
     """
@@ -28,7 +38,9 @@ def room(
     question = Question(found.left, about, found.relations)
     sides = _beside(found.left.get(name, ANY), member.reading)
     open_ = [to for side in sides if (to := _built(name, side, question)) is not None]
-    return min(open_, key=lambda each: _apart(each, member.reading), default=None)
+    if not open_:
+        return None
+    return Room(min(open_, key=lambda each: _apart(each, member.reading)), found.exact)
 
 
 def _beside(left: Interval, refuted: Interval) -> Iterator[Interval]:
@@ -53,7 +65,9 @@ def _built(name: str, side: Interval, question: Question) -> Interval | None:
     """The part of a range whose ends can be built; ``None`` where nothing in it can be."""
     ends = [_reached(name, side, end, question) for end in side]
     to = Interval(*(end for end, _ in ends))
-    return to if any(built for _, built in ends) or not question.ask({name: to}).refuted else None
+    if any(built for _, built in ends) or question.ask({name: to}).solution is not None:
+        return to
+    return None
 
 
 def _reached(

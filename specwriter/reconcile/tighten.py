@@ -10,6 +10,7 @@ from specwriter.quantity import UNITS, Interval, Unit
 from specwriter.reconcile.assure import failing, sides
 from specwriter.reconcile.propagate import propagate
 from specwriter.reconcile.relation import ANY
+from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.rest import Rest
 from specwriter.reconcile.search import Answer, Point
 from specwriter.reconcile.variables import VARIABLES
@@ -26,24 +27,45 @@ def tightenings(check: ResultCheck, rest: Rest) -> tuple[Tightening, ...]:
 
 
 def _tightenings(check: ResultCheck, rest: Rest) -> Iterator[Tightening]:
-    witness = dict(check.witness)
     for each in check.members:
         if each.role == "result" and each.variable not in check.relation.variables:
             continue
-        needed = needed_of(each.variable, witness, check, rest)
-        if needed is None or each.interval.within(needed):
-            continue
-        held = each.interval.meet(needed)
-        to = needed if held.is_empty else held
-        if _failing(check, rest.with_one(each, each.narrowed(to))).refuted:
+        moved = (to for to in _candidates(each, check, rest) if _helps(each, to, check, rest))
+        if (to := next(moved, None)) is not None:
             yield Tightening(member=each, to=to)
+
+
+def _candidates(each: Requirement, check: ResultCheck, rest: Rest) -> Iterator[Interval]:
+    """The parts of what is stated, or else the ranges beside it, in which the witness passes."""
+    before = None
+    for needed in needed_of(each.variable, dict(check.witness), check, rest):
+        if needed == before or each.interval.within(needed):
+            continue
+        held, before = each.interval.meet(needed), needed
+        to = _stated_elsewhere(each, rest).meet(needed if held.is_empty else held)
+        if not to.is_empty:
+            yield to
+
+
+def _helps(each: Requirement, to: Interval, check: ResultCheck, rest: Rest) -> bool:
+    """True when the result is assured with the requirement moved there."""
+    return _failing(check, rest.with_one(each, each.narrowed(to))).refuted
+
+
+def _stated_elsewhere(requirement: Requirement, rest: Rest) -> Interval:
+    """What other places ask of the same variable."""
+    found = Interval()
+    for each in rest.requirements:
+        if each is not requirement and each.variable == requirement.variable:
+            found = found.meet(each.interval)
+    return found
 
 
 def missing_needed(check: ResultCheck, rest: Rest) -> Fraction | None:
     """The least value of the input that the job does not state which assures the result."""
     witness: Point = dict(check.witness)
     for _ in range(_TRIES):
-        needed = needed_of(check.missing, witness, check, rest)
+        needed = next(needed_of(check.missing, witness, check, rest), None)
         if needed is None or needed.low is None:
             return None
         least = _hundredth_above(needed.low, UNITS[VARIABLES[check.missing].unit])
@@ -63,17 +85,25 @@ def _hundredth_above(value: Fraction, unit: Unit) -> Fraction:
 
 def needed_of(
     variable: str, witness: Mapping[str, Fraction], check: ResultCheck, rest: Rest
-) -> Interval | None:
-    """What one variable must be so that the witness, else unchanged, passes."""
-    box = {
-        each.variable: Interval(witness[each.variable], witness[each.variable])
-        for each in rest.requirements
-        if each.variable != variable and each.variable in witness
-    }
-    box[check.target.variable] = check.target.interval
-    left = propagate(box, rest.relations)
-    found = None if left is None else left.get(variable, ANY)
-    return found if found and (found.low or found.high is not None) else None
+) -> Iterator[Interval]:
+    """What one variable must be so that the witness, else unchanged, passes.
+
+    First the results that the relation does not take in are let follow from it; then they are held
+    too, because they may fix what nothing states.
+    """
+    stated = {each.variable for each in rest.requirements} | {check.missing}
+    results = {each.variable for each in rest.requirements if each.role == "result"}
+    for held in (stated - (results - {*check.relation.variables}), stated):
+        box = {
+            name: Interval(witness[name], witness[name])
+            for name in held - {variable}
+            if name in witness
+        }
+        box[check.target.variable] = check.target.interval
+        left = propagate(box, rest.relations)
+        found = None if left is None else left.get(variable, ANY)
+        if found and (found.low or found.high is not None):
+            yield found
 
 
 def _failing(check: ResultCheck, rest: Rest, *, worst: bool = False) -> Answer:

@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 from specwriter.model import Job
 from specwriter.reconcile import findings_of, reconcile
 from specwriter.reconcile.requirement import read
-from specwriter.reconcile.solve import solve
+from specwriter.reconcile.solve import is_refuted, solve, tried
 from tests.laws.count import cases
 from tests.support import job
 from tests.support.relations import relations_for
@@ -118,3 +118,17 @@ def test_every_way_out_settles_the_clash(values: dict[str, str]) -> None:
         for move in verdict.clash.moves:
             moved = [each.narrowed(move.to) if each is move.member else each for each in members]
             assert solve(moved, verdict.clash.relations).solution is not None
+
+
+@cases(150)
+@given(SYSTEMS)
+def test_what_a_refutation_rests_on_is_enough(values: dict[str, Any]) -> None:
+    built = made(values)
+    stated = read(built, built.areas["mainline"])
+    trial = tried(stated, relations_for(built, built.areas["mainline"]))
+    if trial.because is None:
+        return
+    needed = [each for each in stated if each.variable in trial.because.variables]
+
+    assert trial.outcome == "refuted"
+    assert is_refuted(needed, trial.because.relations)
