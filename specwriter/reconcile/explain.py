@@ -63,9 +63,13 @@ def _ways(clash: Clash) -> tuple[str, ...]:
 
 
 def _is_cut_to_nothing(move: Move) -> bool:
-    """A groove, a land or a blade that would have to have no size: nobody settles it so."""
+    """A groove, a land, a blade or a cut that would have to have no size: nobody settles it so."""
     noun = move.member.variable.partition(".")[0]
-    return noun in ("groove", "land", "blade") and move.to.high is not None and move.to.high <= 0
+    return (
+        noun in ("groove", "land", "blade", "removal")
+        and move.to.high is not None
+        and move.to.high <= 0
+    )
 
 
 def _named(clash: Clash) -> tuple[str, str]:
