@@ -24,12 +24,17 @@ def _shape(strips: bool) -> Function:
         return at[OVERLAP] - at[STRIP] if strips else at[OVERLAP]
 
     def value(at: Mapping[str, Any]) -> Any:
+        # One pass has nothing beside it, whatever is not known of overlaps and strips.
+        if at[PASSES] == 1:
+            return at[HEAD]
         return at[HEAD] + (at[PASSES] - 1) * (at[HEAD] - lost(at))
 
     def passes(reach: Any, at: Mapping[str, Any]) -> Any:
         return 1 + (reach - at[HEAD]) / (at[HEAD] - lost(at))
 
     def head(reach: Any, at: Mapping[str, Any]) -> Any:
+        if at[PASSES] == 1:
+            return reach
         return (reach + (at[PASSES] - 1) * lost(at)) / at[PASSES]
 
     def overlap(reach: Any, at: Mapping[str, Any]) -> Any:
