@@ -9,6 +9,7 @@ from specwriter.quantity import Interval
 from specwriter.reconcile.assure import check_result, producer, unknown_inputs
 from specwriter.reconcile.clash import Clash, search
 from specwriter.reconcile.idle import allowed_by, idle_limit
+from specwriter.reconcile.pictured import pictured
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.rest import rest_of
 from specwriter.reconcile.system import System
@@ -96,6 +97,7 @@ def _results(system: System, clashes: Sequence[Verdict], exact: bool) -> Iterato
             check = replace(check, tightenings=tightenings(check, rest))
             if check.missing:
                 check = replace(check, missing_needed=missing_needed(check, rest))
+            check = pictured(check, rest)
         yield Verdict(area=system.area, outcome=outcome, result=check)
 
 

@@ -16,7 +16,7 @@ from specwriter.reconcile.search import Answer, Point
 from specwriter.reconcile.variables import VARIABLES
 from specwriter.reconcile.verdict import ResultCheck, Tightening
 
-_TRIES = 8
+_TRIES, _ROUNDS = 8, 2
 """Worst choices looked at in turn: with another input, another choice may be the worst."""
 
 
@@ -30,26 +30,49 @@ def _tightenings(check: ResultCheck, rest: Rest) -> Iterator[Tightening]:
     for each in check.members:
         if each.role == "result" and each.variable not in check.relation.variables:
             continue
-        moved = (to for to in _candidates(each, check, rest) if _helps(each, to, check, rest))
-        if (to := next(moved, None)) is not None:
+        if (to := _tightened(each, check, rest)) is not None:
             yield Tightening(member=each, to=to)
 
 
-def _candidates(each: Requirement, check: ResultCheck, rest: Rest) -> Iterator[Interval]:
+def _tightened(each: Requirement, check: ResultCheck, rest: Rest) -> Interval | None:
+    """Where one requirement alone would have to be. Where that is not enough, because the witness
+    is not the worst choice, it is worked out again from the worst that is left."""
+    witness: Point = dict(check.witness)
+    for _ in range(_ROUNDS):
+        still = None
+        for to in _candidates(each, witness, check, rest):
+            moved = rest.with_one(each, each.narrowed(to))
+            found = _failing(check, moved)
+            if found.refuted:
+                return to
+            still = still or (found.solution and (_worst(check, moved) or found.solution))
+        if still is None:
+            return None
+        witness = still
+    return None
+
+
+def _worst(check: ResultCheck, rest: Rest) -> Point | None:
+    """The choice at the end of what is left of the result on the side that fails, if it is one."""
+    variable = check.target.variable
+    for side, limit, end in sides(check.target.interval, rest.box.get(variable, ANY)):
+        if end is not None and (end - limit) * side > 0:
+            return rest.answer({variable: Interval(end, end)}, proves=False).solution
+    return None
+
+
+def _candidates(
+    each: Requirement, witness: Point, check: ResultCheck, rest: Rest
+) -> Iterator[Interval]:
     """The parts of what is stated, or else the ranges beside it, in which the witness passes."""
     before = None
-    for needed in needed_of(each.variable, dict(check.witness), check, rest):
+    for needed in needed_of(each.variable, witness, check, rest):
         if needed == before or each.interval.within(needed):
             continue
         held, before = each.interval.meet(needed), needed
         to = _stated_elsewhere(each, rest).meet(needed if held.is_empty else held)
         if not to.is_empty:
             yield to
-
-
-def _helps(each: Requirement, to: Interval, check: ResultCheck, rest: Rest) -> bool:
-    """True when the result is assured with the requirement moved there."""
-    return _failing(check, rest.with_one(each, each.narrowed(to))).refuted
 
 
 def _stated_elsewhere(requirement: Requirement, rest: Rest) -> Interval:

@@ -95,6 +95,22 @@ CASES = {
         "texture-depth-not-assured",
         ("groove width (inch column) 0.314 in to 0.315 in",),
     ),
+    # The narrowest groove adds 1/8 in x (3/16 in - 0.3 mm): with s at most 14.17 / 0.5 = 28.3 mm it
+    # adds half a millimetre. The witness shown is not one with a spacing of a mile.
+    "a spacing without an end": Case(
+        "longitudinal_grooving",
+        {
+            "areas.mainline.groove": {
+                "width": "at least 1/8 in",
+                "depth": "3/16 in",
+                "spacing": "at least 3/4 in",
+            },
+            "areas.mainline.texture_depth": DEPTH
+            | {"at_least": "0.8 mm", "land_texture": "0.3 mm"},
+        },
+        "texture-depth-not-assured",
+        ("groove spacing 3/4 in to 1.115 in", "texture of the land at least 0.8 mm"),
+    ),
     # The least that the scatter leaves, 66.4, would fail again when choices are judged, at 78.6.
     "as far as the nominal asks": Case(
         "diamond_grinding",
@@ -120,6 +136,15 @@ def test_what_is_offered_ends_the_finding(case: Case) -> None:
         assert any(each.startswith(words) for each in ways), ways
     for words in case.not_offered:
         assert not any(words in each for each in ways), ways
+
+
+def test_a_witness_is_one_that_can_be_pictured() -> None:
+    case = CASES["a spacing without an end"]
+
+    (verdict,) = reconcile(job(case.base, case.patches)).verdicts
+
+    assert verdict.result is not None
+    assert dict(verdict.result.witness)["groove.spacing"] < 1
 
 
 def test_a_step_names_only_the_relation_that_gives_it() -> None:
