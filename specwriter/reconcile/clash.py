@@ -128,7 +128,7 @@ def _clash(
     relations: Sequence[Relation],
     is_smallest: bool,
 ) -> Clash:
-    granted = _in_all_forms(used, relations)
+    granted = _bearing_on(used, relations)
     judged = [as_judged(each) if each.kind == "model" else each for each in granted]
     return Clash(
         members=tuple(members),
@@ -148,15 +148,17 @@ def _moves(members: list[Requirement], relations: Sequence[Relation]) -> list[Mo
     return [Move(member=each, to=to.to) for each, to in open_ if to.exact or not exact]
 
 
-def _in_all_forms(used: Sequence[Relation], relations: Sequence[Relation]) -> list[Relation]:
-    """The relations, and other forms of the curved ones in the same variables: each sees a range
-    that another leaves too wide."""
+def _bearing_on(used: Sequence[Relation], relations: Sequence[Relation]) -> list[Relation]:
+    """The relations, other forms of the curved ones in the same variables (each sees a range that
+    another leaves too wide), and all exact ones: a move must not end in another clash."""
     curved = {each.slug for each in used if not isinstance(each.shape, Linear)}
     names = {name for each in used for name in each.variables}
     return [
         each
         for each in relations
-        if each in used or (each.slug in curved and names.issuperset(each.variables))
+        if each.kind == "exact"
+        or each in used
+        or (each.slug in curved and names.issuperset(each.variables))
     ]
 
 
