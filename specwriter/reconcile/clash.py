@@ -28,13 +28,15 @@ class Clash:
     the tolerances still meet and only the nominal values disagree; ``is_smallest`` is false when
     for some member it was not decided whether the others hold together. Without relations the
     members state the same variable. ``judged_moves`` go as far as the relations ask by which
-    choices are judged; without them the ``moves`` do.
+    choices are judged; without them the ``moves`` do. ``bearing`` are the relations that the moves
+    obey.
     """
 
     members: tuple[Requirement, ...]
     relations: tuple[Relation, ...]
     moves: tuple[Move, ...]
     judged_moves: tuple[Move, ...] = ()
+    bearing: tuple[Relation, ...] = ()
     nominal_only: bool = False
     is_smallest: bool = True
 
@@ -134,6 +136,7 @@ def _clash(
         members=tuple(members),
         relations=tuple(used),
         moves=tuple(_moves(members, granted)),
+        bearing=tuple(granted),
         judged_moves=tuple(_moves(members, judged)) if judged != granted else (),
         is_smallest=is_smallest,
     )

@@ -26,11 +26,29 @@ def general_sentence(clash: Clash) -> str:
     if not others:
         return f"The {end}{_because(clash.relations)}."
     lead = f"With {and_list([_stated(each) for each in others])}"
-    steps = chain(move.member.variable, others, clash.relations)
+    steps = _way_to(move, others, clash)
     if len(steps) < 2:
         return f"{lead}, the {end}{_because(steps[0].relations if steps else clash.relations)}."
     way = "; ".join(_step(each, clash.members) for each in steps[:-1])
     return f"{lead}: {way}. So the {end}{_because(steps[-1].relations)}."
+
+
+def _way_to(move: Move, others: Sequence[Requirement], clash: Clash) -> tuple[Step, ...]:
+    """The short way, by the relations of the clash; the whole one where more of them bear on where
+    the member has to move."""
+    short = chain(move.member.variable, others, clash.relations)
+    if not short or _leads_to(short[-1].to, move.to):
+        return short
+    whole = chain(move.member.variable, others, clash.bearing)
+    return whole if whole and _leads_to(whole[-1].to, move.to) else short
+
+
+def _leads_to(found: Interval, to: Interval) -> bool:
+    """True where a range has the ends of another, as they are shown."""
+    return all(
+        not end or (reached is not None and abs(reached - end) <= abs(end) / 1000)
+        for reached, end in zip(found, to, strict=True)
+    )
 
 
 def _verb(to: Interval) -> str:

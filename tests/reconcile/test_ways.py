@@ -111,6 +111,25 @@ CASES = {
         "texture-depth-not-assured",
         ("groove spacing 3/4 in to 1.115 in", "texture of the land at least 0.8 mm"),
     ),
+    # The segment is in the groove and the land is what the spacer leaves beside it, so the groove is
+    # 0.125 in: (0.125 x 1.5875 + 0.09 x 0.1) / 0.215 = 0.965 mm, less 0.4 mm of wear. A groove a
+    # tenth wider than its segment would leave 0.651 mm, and is ruled out by the same blades.
+    "no further than the other relations let it go": Case(
+        "diamond_grinding",
+        {
+            "areas.mainline.groove": {"depth": "1/16 in"},
+            "areas.mainline.land": None,
+            "areas.mainline.blade": {
+                "segment": "0.125 in",
+                "core": "0.105 in",
+                "spacer": "0.110 in",
+            },
+            "areas.mainline.texture_depth": DEPTH
+            | {"end_of_life_at_least": "0.70 mm", "land_texture": "0.10 mm"},
+        },
+        "texture-depth-at-end-of-life",
+        ("texture depth at end of life at least 0.564 mm",),
+    ),
     # The least that the scatter leaves, 66.4, would fail again when choices are judged, at 78.6.
     "as far as the nominal asks": Case(
         "diamond_grinding",
