@@ -111,7 +111,7 @@ CASES = {
         "texture-depth-not-assured",
         ("groove spacing 3/4 in to 1.115 in", "texture of the land at least 0.8 mm"),
     ),
-    # The segment is in the groove and the land is what the spacer leaves beside it, so the groove is
+    # The segment is in the groove and the land is what the spacer leaves beside it: the groove is
     # 0.125 in: (0.125 x 1.5875 + 0.09 x 0.1) / 0.215 = 0.965 mm, less 0.4 mm of wear. A groove a
     # tenth wider than its segment would leave 0.651 mm, and is ruled out by the same blades.
     "no further than the other relations let it go": Case(
