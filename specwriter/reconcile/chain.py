@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from specwriter.quantity import Interval
 from specwriter.reconcile.box import box_of
+from specwriter.reconcile.connected import connected
 from specwriter.reconcile.implied import with_implied
 from specwriter.reconcile.propagate import narrows, propagate
 from specwriter.reconcile.relation import ANY, Box, Linear, Relation
@@ -50,9 +51,10 @@ def left_by(
     others: Sequence[Requirement], relations: Sequence[Relation], variable: str
 ) -> Given | None:
     """What the others state and leave a variable; ``None`` where they do not hold together."""
+    used = connected({variable, *(each.variable for each in others)}, relations)
     for exact in (True, False):
         start = box_of(others, exact=exact)
-        known, left = with_implied(propagate(start, relations), relations, variable)
+        known, left = with_implied(propagate(start, used), used, variable)
         if start is not None and left is not None:
             return Given(box=start, left=left, relations=known, exact=exact)
     return None
