@@ -8,7 +8,8 @@ from math import ceil
 
 from specwriter.quantity import UNITS, Interval, Unit
 from specwriter.reconcile.assure import failing, sides
-from specwriter.reconcile.propagate import propagate
+from specwriter.reconcile.connected import connected
+from specwriter.reconcile.propagate import Narrowing
 from specwriter.reconcile.relation import ANY
 from specwriter.reconcile.requirement import Requirement
 from specwriter.reconcile.rest import Rest
@@ -114,19 +115,20 @@ def needed_of(
     First the results that the relation does not take in are let follow from it; then they are held
     too, because they may fix what nothing states.
     """
-    stated = {each.variable for each in rest.requirements} | {check.missing}
+    stated = frozenset(each.variable for each in rest.requirements) | {check.missing}
     results = {each.variable for each in rest.requirements if each.role == "result"}
-    for held in (stated - (results - {*check.relation.variables}), stated):
+    for held in dict.fromkeys((stated - (results - {*check.relation.variables}), stated)):
         box = {
             name: Interval(witness[name], witness[name])
             for name in held - {variable}
             if name in witness
         }
         box[check.target.variable] = check.target.interval
-        left = propagate(box, rest.relations)
-        found = None if left is None else left.get(variable, ANY)
-        if found and (found.low or found.high is not None):
-            yield found
+        narrowing = Narrowing(box, connected({variable, *box}, rest.relations))
+        if narrowing.ended and narrowing.exact is not None:
+            found = narrowing.exact.get(variable, ANY)
+            if found.low or found.high is not None:
+                yield found
 
 
 def _failing(check: ResultCheck, rest: Rest, *, worst: bool = False) -> Answer:
