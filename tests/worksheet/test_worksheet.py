@@ -34,6 +34,21 @@ def test_a_figure_that_breaks_stops_no_other() -> None:
     assert len(sheet.figures) == len(work_out(job("runway_grooving")).figures)
 
 
+def test_the_formulas_of_skid_numbers_are_for_no_other_scale() -> None:
+    coefficient = {"measure": "Mu", "at_least": "0.82", "speed": "40 mph"}
+    sheet = work_out(
+        job(
+            "runway_grooving",
+            {"areas.runway.friction": coefficient, "conditions.posted_speed": "60 mph"},
+        )
+    )
+
+    assert [each.because for each in sheet.waiting if "friction number" in each.title] == [
+        "its formulas are not for Mu"
+    ]
+    assert not [each for each in sheet.figures if "friction number" in each.title]
+
+
 def test_areas_come_one_after_the_other_and_the_whole_job_last() -> None:
     from specwriter.workflow import worksheet
 

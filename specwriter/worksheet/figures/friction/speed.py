@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from specwriter.model import Area, Job
 from specwriter.trade import friction, texture_depth
+from specwriter.trade.friction_measure import read_measure
 from specwriter.worksheet.figure import Line
 from specwriter.worksheet.inputs import Given, Input, Missing, of_area, of_site
 from specwriter.worksheet.reach import reach
@@ -17,9 +18,17 @@ _KMH = Fraction(1000, 3600)
 
 
 def figures(job: Job) -> Iterator[Line]:
-    """Lines of each area that states a friction number."""
+    """Lines of each area that states a skid number; the formulas hold for no other scale."""
     for area, sheet in areas(job):
-        if area.friction is not None:
+        if area.friction is None:
+            continue
+        measure = area.friction.measure
+        named = read_measure(measure)
+        if measure and (named is None or named.kind != "skid number"):
+            yield sheet.waiting(
+                "friction number at the posted speed", f"its formulas are not for {measure}"
+            )
+        else:
             yield from _lines(sheet.job, area, sheet)
 
 
