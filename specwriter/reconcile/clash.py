@@ -116,12 +116,15 @@ def _without_one(
     left: Sequence[Requirement], members: Sequence[Requirement], relations: Sequence[Relation]
 ) -> tuple[list[Requirement], Trial]:
     """Take out the member whose absence settles most; one that settles all is preferred."""
+    first: tuple[list[Requirement], Trial] | None = None
     for each in members:
         rest = _without(left, each)
-        if (now := tried(rest, relations)).outcome != "refuted":
+        now = tried(rest, relations)
+        if now.outcome != "refuted":
             return rest, now
-    rest = _without(left, members[0])
-    return rest, tried(rest, relations)
+        first = first or (rest, now)
+    assert first is not None
+    return first
 
 
 def _clash(

@@ -32,19 +32,13 @@ class Question:
 
         Without ``proves`` a choice is looked for and no proof that there is none.
         """
-        box = self._held(held)
-        if box is None:
-            return Answer(refuted=True)
-        return self.search.decide(box, held, proves=proves)
-
-    def _held(self, held: Mapping[str, Interval]) -> Box | None:
         box = dict(self.box)
         for name, to in held.items():
             own = box.get(name, ANY).meet(to)
             box[name] = whole_numbers(own) if is_whole(name) else own
             if box[name].is_empty:
-                return None
-        return box
+                return Answer(refuted=True)
+        return self.search.decide(box, held, proves=proves)
 
 
 def solve(
